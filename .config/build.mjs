@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,7 +11,7 @@ const inputs = ['src', 'sw', 'icons', 'demo-data', '.config', 'package-lock.json
 export const appDir = join(root, '.build/app');
 
 /** Builds beside the old app and swaps at the end, so that a build cut short, or two at once, never leave half an app. */
-export async function buildApp() {
+async function buildApp() {
   const fresh = join(root, `.build/app-${process.pid}`);
   try {
     await build({ configFile: join(root, '.config/vite.ts'), logLevel: 'warn', build: { outDir: fresh } });
@@ -21,13 +22,13 @@ export async function buildApp() {
   }
 }
 
-/** Builds only if something the app is made of is newer than the app. @returns {Promise<boolean>} whether it built */
-export async function freshenApp() {
+/** Builds only if something the app is made of is newer than the app; in a process of its own, so that a test run's settings don't get into it. */
+export function freshenApp() {
   const built = join(appDir, 'sw.js');
   const made = existsSync(built) ? statSync(built).mtimeMs : 0;
-  if (made > Math.max(...inputs.map((path) => newest(join(root, path))))) return false;
-  await buildApp();
-  return true;
+  if (made > Math.max(...inputs.map((path) => newest(join(root, path))))) return;
+  const env = { ...process.env, NODE_ENV: 'production' };
+  execFileSync(process.execPath, [fileURLToPath(import.meta.url)], { env, stdio: ['ignore', 'inherit', 'inherit'] });
 }
 
 /** A folder's own time counts too: it is what changes when a file is removed. @param {string} path @returns {number} */

@@ -2,7 +2,7 @@ import { appDir, freshenApp } from './build.mjs';
 import { serveApp } from './server.mjs';
 
 const port = Number(process.env.PORT ?? 4173);
-await freshenApp();
+freshenApp();
 try {
   const { url } = await serveApp({ dir: appDir, port });
   console.log(`Mouldkeep is at ${url}\nStop it with Ctrl+C.`);

@@ -1,0 +1,35 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const browserTests = 'tests/browser/**/*.test.ts';
+const uiTests = 'tests/ui/**/*.test.{ts,tsx}';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    reporters: ['default', ['json', { outputFile: '.build/test-report.json' }]],
+    projects: [
+      {
+        extends: true,
+        test: { name: 'unit', include: ['tests/**/*.test.{ts,tsx}'], exclude: [browserTests, uiTests, 'tests/bench/**'], environment: 'node' },
+      },
+      {
+        extends: true,
+        test: { name: 'ui', include: [uiTests], environment: 'happy-dom' },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: [browserTests],
+          environment: 'node',
+          globalSetup: 'tests/support/built-app.ts',
+          // Each test has a browser of its own, and small machines have two cores.
+          maxWorkers: 2,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});

@@ -1,0 +1,66 @@
+import type { Grey } from './label-picture.ts';
+
+/** What happens to a label picture between the label and the decoder. Each returns a new picture. */
+export type Damage = (picture: Grey) => Grey;
+
+function perPixel(change: (value: number, x: number, y: number) => number): Damage {
+  return ({ width, height, data }) => ({
+    width,
+    height,
+    data: data.map((value, i) => change(value, i % width, Math.floor(i / width))),
+  });
+}
+
+/** Out of focus: three box means of this radius, px, which come near a Gaussian. */
+export function blur(radius: number): Damage {
+  const pass = (source: Float32Array, count: number, lines: number, step: number, stride: number): Float32Array => {
+    const out = new Float32Array(source.length);
+    for (let line = 0; line < lines; line++) {
+      for (let i = 0; i < count; i++) {
+        let sum = 0;
+        for (let k = -radius; k <= radius; k++) sum += source[line * stride + Math.min(count - 1, Math.max(0, i + k)) * step] ?? 0;
+        out[line * stride + i * step] = sum / (2 * radius + 1);
+      }
+    }
+    return out;
+  };
+  return ({ width, height, data }) => {
+    let now = data;
+    for (let i = 0; i < 3; i++) now = pass(pass(now, width, height, 1, width), height, width, width, 1);
+    return { width, height, data: now };
+  };
+}
+
+/** Grain of a poor sensor in poor light; `sigma` in grey levels. */
+export function grain(sigma: number, random: () => number): Damage {
+  return perPixel((value) => value + sigma * (random() + random() + random() + random() - 2) * Math.sqrt(3));
+}
+
+/** Squeezes greys to `share` of their range around `level`: dim light, yellowed paper. */
+export function dim(share: number, level: number): Damage {
+  return perPixel((value) => level + (value - 128) * share);
+}
+
+/** A lamp mirrored in the label's film: a round spot of white, radius in px. */
+export function glare(cx: number, cy: number, radius: number): Damage {
+  return perPixel((value, x, y) => value + 255 * Math.exp(-(((x - cx) ** 2 + (y - cy) ** 2) / radius ** 2) * 1.5));
+}
+
+/** Wax smeared across: a band of this half-width, px, through a point at this slope, that hides `cover` of what is under it. */
+export function smear(cx: number, cy: number, half: number, slope: number, cover: number): Damage {
+  const length = Math.hypot(1, slope);
+  return perPixel((value, x, y) => {
+    const off = Math.abs((y - cy - slope * (x - cx)) / length) / half;
+    const share = off >= 1 ? 0 : cover * (1 - off ** 4);
+    return value * (1 - share) + 150 * share;
+  });
+}
+
+/** A shadow's edge across the picture, leaving `light` of the light on its dark side. */
+export function shadow(at: number, light: number): Damage {
+  return perPixel((value, x, y) => value * (x + y * 0.4 < at ? light : 1));
+}
+
+export function after(picture: Grey, ...damages: readonly Damage[]): Grey {
+  return damages.reduce((now, damage) => damage(now), picture);
+}
