@@ -68,7 +68,8 @@ export function drawModules(modules: Modules, px: number): Grey {
   modules.forEach((row, v) => {
     row.forEach((dark, u) => {
       if (!dark) return;
-      for (let y = (v + QUIET) * px; y < (v + QUIET + 1) * px; y++) data.fill(0, y * width + (u + QUIET) * px, y * width + (u + QUIET + 1) * px);
+      for (let y = (v + QUIET) * px; y < (v + QUIET + 1) * px; y++)
+        data.fill(0, y * width + (u + QUIET) * px, y * width + (u + QUIET + 1) * px);
     });
   });
   return { width, height: width, data };

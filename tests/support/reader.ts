@@ -1,16 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { prepareZXingModule, type ReaderOptions, readBarcodes } from 'zxing-wasm/reader';
-import { READER_SETTINGS } from '../../src/device/reader-settings.ts';
+import { QUICK_LOOK } from '../../src/device/reader-settings.ts';
 import { type Grey, toImageData } from './label-picture.ts';
 
-const OURS: ReaderOptions = { ...READER_SETTINGS, formats: [...READER_SETTINGS.formats] };
 let ready: Promise<unknown> | undefined;
 
 /** The app's decoder with its settings, or others to compare them with, outside a browser. */
-export async function readImage(image: ImageData, settings: ReaderOptions = OURS): Promise<string[]> {
+export async function readImage(image: ImageData, settings: ReaderOptions = QUICK_LOOK): Promise<string[]> {
   ready ??= prepareZXingModule({
-    overrides: { wasmBinary: readFileSync(createRequire(import.meta.url).resolve('zxing-wasm/reader/zxing_reader.wasm')).buffer as ArrayBuffer },
+    overrides: {
+      wasmBinary: readFileSync(createRequire(import.meta.url).resolve('zxing-wasm/reader/zxing_reader.wasm')).buffer as ArrayBuffer,
+    },
     fireImmediately: true,
   });
   await ready;
