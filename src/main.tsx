@@ -1,6 +1,81 @@
 import { render } from 'preact';
+import type { Deps } from './actions/deps.ts';
+import { startDemo } from './actions/start-demo.ts';
+import { setBadge } from './device/badge.ts';
+import { openDrafts } from './device/drafts.ts';
+import { watchInstall } from './device/install.ts';
+import { askPersist, keeping } from './device/persist.ts';
+import { openSettings } from './device/settings.ts';
 import { watchUpdates } from './device/updates.ts';
+import type { Day } from './domain/brand.ts';
+import { isProblem } from './domain/problem.ts';
+import { openKeeper } from './store/keeper.ts';
+import { App } from './ui/app.tsx';
+import { BrokenScreen } from './ui/screens/broken.tsx';
+import { earlyFronts } from './ui/screens/shelves.tsx';
+import { StudioProvider, studioOf } from './ui/studio.tsx';
+import './ui/styles/all.css';
 
-const app = document.getElementById('app');
-if (app) render(<h1>Mouldkeep</h1>, app);
-if (import.meta.env.PROD) void watchUpdates(async () => {});
+function today(): Day {
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}` as Day;
+}
+
+function whenIdle(job: () => void): void {
+  if ('requestIdleCallback' in window) window.requestIdleCallback(job, { timeout: 5000 });
+  else setTimeout(job, 500);
+}
+
+async function start(): Promise<void> {
+  const root = document.getElementById('app');
+  if (!root) return;
+  const isDemo = new URLSearchParams(window.location.search).has('demo');
+  const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
+  const [settings, keeper] = await Promise.all([
+    openSettings(),
+    openKeeper({
+      name,
+      now: () => Date.now(),
+      today,
+      bytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
+      whenIdle,
+      early: (fronts) => earlyFronts(root, fronts),
+    }),
+  ]);
+  if (isProblem(keeper)) {
+    render(<BrokenScreen problem={keeper} />, root);
+    return;
+  }
+  if (isDemo) {
+    const outcome = await startDemo(keeper);
+    if (isProblem(outcome)) {
+      render(<BrokenScreen problem={outcome} />, root);
+      return;
+    }
+  }
+  const drafts = openDrafts(name);
+  const deps: Deps = {
+    keeper,
+    isDemo,
+    today,
+    settings,
+    drafts,
+    updates: watchUpdates(),
+    install: watchInstall(),
+    badge: isDemo ? () => undefined : setBadge,
+    keeping,
+    askToPersist: askPersist,
+  };
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void keeper.catchUp();
+  });
+  render(
+    <StudioProvider studio={studioOf(deps)}>
+      <App />
+    </StudioProvider>,
+    root,
+  );
+}
+
+void start();

@@ -1,6 +1,5 @@
 import type { PlaceId } from './brand.ts';
-import type { Place, Shelf, Thing } from './shelf.ts';
-import { titleOf } from './title.ts';
+import type { Place, Shelf } from './shelf.ts';
 
 /** A place and the places around it, outermost first. A ring of places (two devices can make one) is cut, not followed for ever. */
 export function placesAround(shelf: Shelf, id: PlaceId | undefined): readonly Place[] {
@@ -14,19 +13,6 @@ export function placesAround(shelf: Shelf, id: PlaceId | undefined): readonly Pl
     next = place.in;
   }
   return path;
-}
-
-/** Where a place is in words, the room left out when a cabinet says enough: “North cabinet, drawer 3”. */
-export function placeInWords(shelf: Shelf, id: PlaceId | undefined): string | undefined {
-  const path = placesAround(shelf, id);
-  if (path.length === 0) return undefined;
-  const inside = path.length > 1 && path[0]?.kind === 'room' ? path.slice(1) : path;
-  return inside.map((place) => titleOf(shelf, place)).join(', ');
-}
-
-/** Where a thing stands in words, or that nobody has said. */
-export function standsInWords(shelf: Shelf, thing: Thing): string {
-  return placeInWords(shelf, thing.at) ?? 'no place yet';
 }
 
 /** Whether a place lies within another, or is it. */

@@ -1,0 +1,84 @@
+import type { Day } from './brand.ts';
+import { type Bench, change, defined, sums, total } from './bench.ts';
+import type { EntryOf } from './entry.ts';
+import { MONTHS_KEPT, type Run, RUNS_KEPT, type Thing } from './shelf.ts';
+
+export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
+  const mould = bench.of('mould', entry.mould);
+  if (mould) {
+    const rejects = total(entry.rejects);
+    const { shots, good, wax, injector, waxC, pressureKpa, holdS, on } = entry;
+    const run = { entry: entry.id, on, shots, good, rejects, ...defined({ wax, injector, waxC, pressureKpa, holdS }) } as Run;
+    change(bench, mould, {
+      shots: mould.shots + shots,
+      good: mould.good + good,
+      rejects: mould.rejects + rejects,
+      runs: [...(mould.runs ?? []), run].slice(-RUNS_KEPT),
+      ...(rejects > 0 ? { byFault: sums(mould.byFault, entry.rejects) } : {}),
+    });
+  }
+  if (entry.wax && entry.grams) useWax(bench, entry.wax, entry.grams, entry.on);
+  if (entry.good === 0) return;
+  if (entry.onto) addPieces(bench, entry.onto, entry.good);
+  else if (entry.to) {
+    const pile = { id: entry.id, noun: 'injectedWax', since: entry.on, pieces: entry.good, mould: entry.mould, state: 'raw' };
+    const named = defined({ design: mould?.design, size: mould?.size, wax: entry.wax });
+    bench.put(bench.stand({ ...pile, ...named } as unknown as Thing, entry.to, entry.on));
+  }
+}
+
+/** Wax leaves the tub for use; the months with any use are kept so that the use over a delivery time can be told. */
+function useWax(bench: Bench, id: string, grams: number, on: Day): void {
+  const wax = bench.of('wax', id);
+  if (!wax) return;
+  const used = sums(wax.used, { [on.slice(0, 7)]: grams });
+  const kept = Object.keys(used).sort().slice(-MONTHS_KEPT);
+  change(bench, wax, { grams: wax.grams - grams, used: Object.fromEntries(kept.map((month) => [month, used[month]])) });
+}
+
+function addPieces(bench: Bench, id: string, pieces: number): void {
+  const pile = bench.get(id);
+  if (pile?.noun === 'injectedWax' || pile?.noun === 'casting') change(bench, pile, { pieces: pile.pieces + pieces });
+}
+
+export function dress(bench: Bench, entry: EntryOf<'dressed'>): void {
+  const raw = bench.of('injectedWax', entry.from);
+  addPieces(bench, entry.from, -(entry.good + entry.scrapped));
+  if (entry.good === 0) return;
+  if (entry.onto) return addPieces(bench, entry.onto, entry.good);
+  const pile = { id: entry.id, noun: 'injectedWax', since: entry.on, pieces: entry.good, state: entry.state ?? 'dressed' };
+  const named = defined({ mould: raw?.mould, design: raw?.design, size: raw?.size, wax: raw?.wax });
+  bench.put(bench.stand({ ...pile, ...named } as unknown as Thing, entry.to ?? raw?.at, entry.on));
+}
+
+export function invest(bench: Bench, entry: EntryOf<'invested'>): void {
+  for (const lot of entry.waxes) addPieces(bench, lot.from, -lot.pieces);
+  change(bench, bench.of('flask', entry.flask), { invested: { on: entry.on, waxes: entry.waxes } });
+}
+
+export function cast(bench: Bench, entry: EntryOf<'cast'>): void {
+  const scrap = total(entry.scrap);
+  const mould = entry.mould ? bench.of('mould', entry.mould) : undefined;
+  if (mould) change(bench, mould, { sound: (mould.sound ?? 0) + entry.sound, scrap: (mould.scrap ?? 0) + scrap });
+  const flask = entry.flask ? bench.of('flask', entry.flask) : undefined;
+  if (flask?.invested) {
+    const { invested: _, ...emptied } = flask;
+    bench.put(emptied as Thing);
+  }
+  const onto = entry.onto ? bench.of('casting', entry.onto) : undefined;
+  const scrapFields = (before: { readonly [key: string]: number } | undefined) => (scrap > 0 ? { scrap: sums(before, entry.scrap) } : {});
+  if (entry.onto) return change(bench, onto, { pieces: (onto?.pieces ?? 0) + entry.sound, ...scrapFields(onto?.scrap) });
+  const { metal, mould: from, flask: inFlask, design = mould?.design, size = mould?.size } = entry;
+  const pile = { id: entry.id, noun: 'casting', since: entry.on, pieces: entry.sound, metal, ...scrapFields(undefined) };
+  const named = defined({ mould: from, flask: inFlask, design, size });
+  bench.put(bench.stand({ ...pile, ...named } as unknown as Thing, entry.to, entry.on));
+}
+
+export function issue(bench: Bench, entry: EntryOf<'issued'>): void {
+  const thing = bench.get(entry.of);
+  if (thing?.noun === 'wax' && entry.grams) return change(bench, thing, { grams: thing.grams - entry.grams });
+  if (!entry.pieces) return;
+  if (thing?.noun === 'injectedWax') return change(bench, thing, { pieces: thing.pieces - entry.pieces });
+  if (thing?.noun !== 'casting') return;
+  change(bench, thing, { pieces: thing.pieces - entry.pieces, issued: sums(thing.issued, { [entry.reason]: entry.pieces }) });
+}

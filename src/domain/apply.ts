@@ -1,0 +1,145 @@
+import { cast, dress, inject, invest, issue } from './apply-work.ts';
+import { Bench, change, defined } from './bench.ts';
+import type { PlaceId, ThingId } from './brand.ts';
+import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
+import type { Shelf, Thing } from './shelf.ts';
+import { subjectOf } from './subject.ts';
+
+/** Entries about a thing that is not there (its recording was taken back, or has not arrived) change nothing. */
+export function apply(base: Shelf, entries: readonly Entry[]): Shelf {
+  if (entries.length === 0) return base;
+  const bench = new Bench(base);
+  for (const entry of entries) {
+    applyOne(bench, entry);
+    if (entry.pictures) addPictures(bench, entry);
+  }
+  return bench.done(entries.length);
+}
+
+function applyOne(bench: Bench, entry: Entry): void {
+  switch (entry.kind) {
+    case 'recorded':
+      return record(bench, entry);
+    case 'corrected':
+      return correct(bench, entry);
+    case 'moved':
+      return move(bench, entry);
+    case 'injected':
+      return inject(bench, entry);
+    case 'inspected':
+      return judge(bench, entry.of, entry.grade, entry.faults ?? [], entry);
+    case 'failed':
+      return judge(bench, entry.of, 'failed', entry.faults, entry);
+    case 'retired':
+      return change(bench, bench.get(entry.of), { retired: { on: entry.on, reason: entry.reason } });
+    case 'received':
+      return addGrams(bench, entry.wax, entry.grams);
+    case 'weighed':
+      return change(bench, bench.of('wax', entry.wax), { grams: entry.grams, weighedOn: entry.on });
+    case 'counted':
+      return count(bench, entry);
+    case 'dressed':
+      return dress(bench, entry);
+    case 'invested':
+      return invest(bench, entry);
+    case 'cast':
+      return cast(bench, entry);
+    case 'measured':
+      return measure(bench, entry);
+    case 'issued':
+      return issue(bench, entry);
+    case 'withdrawn':
+      return;
+  }
+}
+
+function record(bench: Bench, entry: Recorded): void {
+  const start: Record<string, unknown> = { id: entry.id, noun: entry.noun, since: entry.on };
+  if (entry.noun === 'mould') Object.assign(start, { shots: 0, good: 0, rejects: 0 });
+  if (entry.noun === 'wax') start['grams'] = entry.grams ?? 0;
+  if (entry.noun === 'injectedWax' || entry.noun === 'casting') start['pieces'] = entry.pieces ?? 0;
+  const thing = { ...start, ...entry.fields } as unknown as Thing;
+  bench.put(entry.at === undefined ? thing : bench.stand(thing, entry.at, entry.on));
+}
+
+function correct(bench: Bench, entry: Corrected): void {
+  if (entry.noun === 'studio') {
+    const { months, life, ...plain } = entry.fields;
+    const before = bench.studio;
+    bench.studio = {
+      ...before,
+      ...plain,
+      ...(months ? { months: { ...before.months, ...months } } : {}),
+      ...(life ? { life: { ...before.life, ...life } } : {}),
+    };
+    return;
+  }
+  const thing = bench.of(entry.noun, entry.of);
+  if (!thing) return;
+  const next: Record<string, unknown> = { ...thing };
+  assign(next, entry.fields);
+  if (entry.aside) {
+    const aside: Record<string, unknown> = { ...thing.aside };
+    assign(aside, entry.aside);
+    if (Object.keys(aside).length > 0) next['aside'] = aside;
+    else delete next['aside'];
+  }
+  bench.put(next as unknown as Thing);
+}
+
+function assign(target: Record<string, unknown>, changes: object): void {
+  for (const [key, value] of Object.entries(changes)) {
+    if (value === null) delete target[key];
+    else target[key] = value;
+  }
+}
+
+function move(bench: Bench, entry: EntryOf<'moved'>): void {
+  for (const id of entry.things) {
+    const thing = bench.get(id);
+    if (!thing) continue;
+    const stood = bench.stand(thing, entry.to, entry.on) as Thing & { usual?: PlaceId };
+    const usual = entry.usual === 'kept' ? (thing.usual ?? thing.at) : undefined;
+    const { usual: _, ...rest } = stood;
+    const isAway = usual !== undefined && usual !== entry.to;
+    bench.put({ ...rest, ...(isAway ? { usual } : {}), ...(entry.until ? { until: entry.until } : {}) } as Thing);
+  }
+}
+
+function judge(
+  bench: Bench,
+  of: ThingId,
+  grade: EntryOf<'inspected'>['grade'],
+  faults: EntryOf<'failed'>['faults'],
+  entry: EntryOf<'inspected' | 'failed'>,
+): void {
+  const thing = bench.get(of);
+  if (!thing || (thing.noun !== 'mould' && thing.noun !== 'master')) return;
+  const { gradeNote: _, nextLook: __, ...rest } = thing;
+  const next = entry.kind === 'inspected' ? entry.next : undefined;
+  bench.put({ ...rest, grade, gradeOn: entry.on, faults, ...defined({ gradeNote: entry.note, nextLook: next }) } as Thing);
+}
+
+function addGrams(bench: Bench, id: string, grams: number): void {
+  const wax = bench.of('wax', id);
+  change(bench, wax, { grams: (wax?.grams ?? 0) + grams });
+}
+
+function count(bench: Bench, entry: EntryOf<'counted'>): void {
+  const pile = bench.get(entry.of);
+  if (pile?.noun === 'injectedWax' || pile?.noun === 'casting') change(bench, pile, { pieces: entry.pieces, countedOn: entry.on });
+}
+
+function measure(bench: Bench, entry: EntryOf<'measured'>): void {
+  const { sizes, grams } = entry;
+  change(bench, bench.get(entry.of), { measured: { on: entry.on, ...defined({ sizes, grams }) } });
+}
+
+function addPictures(bench: Bench, entry: Entry): void {
+  const id = subjectOf(entry);
+  const thing = id === undefined ? undefined : bench.get(id);
+  if (!thing) return;
+  const before = thing.pictures ?? [];
+  const added = (entry.pictures ?? []).filter((picture) => !before.includes(picture));
+  if (added.length > 0) bench.put({ ...thing, pictures: [...before, ...added] });
+}

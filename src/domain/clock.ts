@@ -1,0 +1,59 @@
+import type { EntryId } from './brand.ts';
+import { fromBase32, toBase32 } from './crockford.ts';
+import { type Problem, problem } from './problem.ts';
+
+/** Hybrid logical clock (Kulkarni, Demirbas et al. 2014): `ms` since 1970, and a count for what shares a millisecond. */
+export interface Clock {
+  readonly ms: number;
+  readonly count: number;
+}
+
+export const CLOCK_ZERO: Clock = { ms: 0, count: 0 };
+const MS_WIDTH = 9;
+const COUNT_WIDTH = 3;
+const DEVICE_WIDTH = 6;
+const COUNT_MAX = 32 ** COUNT_WIDTH - 1;
+const ENTRY_ID = /^[0-9A-HJKMNP-TV-Z]{18}$/;
+
+function carry(clock: Clock): Clock {
+  return clock.count > COUNT_MAX ? { ms: clock.ms + 1, count: 0 } : clock;
+}
+
+/** The reading for something that happens here now (a send or local event). Never goes back, even when the wall clock does. */
+export function tick(clock: Clock, nowMs: number): Clock {
+  const ms = Math.max(clock.ms, nowMs);
+  return carry({ ms, count: ms === clock.ms ? clock.count + 1 : 0 });
+}
+
+/** The reading after hearing of another device's reading. */
+export function hear(clock: Clock, heard: Clock, nowMs: number): Clock {
+  const ms = Math.max(clock.ms, heard.ms, nowMs);
+  let count = 0;
+  if (ms === clock.ms && ms === heard.ms) count = Math.max(clock.count, heard.count) + 1;
+  else if (ms === clock.ms) count = clock.count + 1;
+  else if (ms === heard.ms) count = heard.count + 1;
+  return carry({ ms, count });
+}
+
+/** An entry's id: 18 characters that sort in time order. `device` is six Crockford characters. */
+export function makeEntryId(clock: Clock, device: string): EntryId {
+  return (toBase32(clock.ms, MS_WIDTH) + toBase32(clock.count, COUNT_WIDTH) + device) as EntryId;
+}
+
+export function parseEntryId(raw: unknown): EntryId | Problem {
+  if (typeof raw === 'string' && ENTRY_ID.test(raw)) return raw as EntryId;
+  return problem(`“${String(raw).slice(0, 40)}” is not an entry’s id.`);
+}
+
+export function clockOf(id: EntryId): Clock {
+  return {
+    ms: fromBase32(id.slice(0, MS_WIDTH)),
+    count: fromBase32(id.slice(MS_WIDTH, MS_WIDTH + COUNT_WIDTH)),
+  };
+}
+
+export function deviceOf(id: EntryId): string {
+  return id.slice(MS_WIDTH + COUNT_WIDTH);
+}
+
+export const DEVICE_ID = new RegExp(`^[0-9A-HJKMNP-TV-Z]{${DEVICE_WIDTH}}$`);

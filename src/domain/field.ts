@@ -1,0 +1,132 @@
+import type { Day, Sha256 } from './brand.ts';
+import { parseEntryId } from './clock.ts';
+import { parseDay } from './day.ts';
+import { isProblem, type Problem, problem } from './problem.ts';
+
+/** Reads one unchecked value: the checked value, or what is wrong with it. */
+export type Check<T> = (raw: unknown) => T | Problem;
+export type Checks = Readonly<Record<string, Check<unknown>>>;
+/** The fields a table of checks describes; all may be missing, since a record can be thin. */
+export type FieldsOf<C extends Checks> = { readonly [K in keyof C]?: Exclude<ReturnType<C[K]>, Problem> };
+/** A change to fields: `null` clears one. */
+export type ChangesOf<C extends Checks> = { readonly [K in keyof C]?: Exclude<ReturnType<C[K]>, Problem> | null };
+
+export const NAME_MAX = 120;
+export const NOTE_MAX = 4000;
+
+function shown(raw: unknown): string {
+  return `“${String(raw).slice(0, 40)}”`;
+}
+
+/** Text of 1 to `max` characters, trimmed, without control characters other than new lines and tabs. Markup is kept as plain text. */
+export function text(max: number): Check<string> {
+  return (raw) => {
+    if (typeof raw !== 'string') return problem(`${shown(raw)} is not text.`);
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
+    const clean = raw.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, '').trim();
+    if (clean.length === 0) return problem('Nothing was written here.');
+    if (clean.length > max) return problem(`That is ${clean.length} characters; ${max} fit here.`);
+    return clean;
+  };
+}
+
+/** A finite number within [low, high]. */
+export function number<T extends number = number>(low: number, high: number): Check<T> {
+  return (raw) => {
+    if (typeof raw !== 'number' || !Number.isFinite(raw)) return problem(`${shown(raw)} is not a number.`);
+    if (raw < low || raw > high) return problem(`${raw} is outside ${low} to ${high}.`);
+    return raw as T;
+  };
+}
+
+/** A whole number within [low, high]. */
+export function whole<T extends number = number>(low: number, high: number): Check<T> {
+  const inRange = number<T>(low, high);
+  return (raw) => {
+    const value = inRange(raw);
+    if (isProblem(value)) return value;
+    return Number.isInteger(value) ? value : problem(`${value} is not a whole number.`);
+  };
+}
+
+export function flag(raw: unknown): boolean | Problem {
+  return typeof raw === 'boolean' ? raw : problem(`${shown(raw)} is neither yes nor no.`);
+}
+
+export function oneOf<const L extends readonly string[]>(list: L): Check<L[number]> {
+  return (raw) =>
+    typeof raw === 'string' && list.includes(raw)
+      ? (raw as L[number])
+      : problem(`${shown(raw)} is not one of: ${list.join(', ')}.`);
+}
+
+export function listOf<T>(check: Check<T>, max: number): Check<readonly T[]> {
+  return (raw) => {
+    if (!Array.isArray(raw)) return problem(`${shown(raw)} is not a list.`);
+    if (raw.length > max) return problem(`The list has ${raw.length} lines; ${max} fit here.`);
+    const values: T[] = [];
+    for (const each of raw) {
+      const value = check(each);
+      if (isProblem(value)) return value;
+      values.push(value);
+    }
+    return values;
+  };
+}
+
+/** An object whose keys come from `keys` and whose values pass `check`. */
+export function recordOf<const L extends readonly string[], T>(
+  keys: L,
+  check: Check<T>,
+): Check<{ readonly [K in L[number]]?: T }> {
+  return (raw) => {
+    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${shown(raw)} is not a table.`);
+    const out: { [K in L[number]]?: T } = {};
+    for (const [key, each] of Object.entries(raw)) {
+      if (!keys.includes(key)) return problem(`${shown(key)} is not one of: ${keys.join(', ')}.`);
+      const value = check(each);
+      if (isProblem(value)) return value;
+      out[key as L[number]] = value;
+    }
+    return out;
+  };
+}
+
+/** An object with exactly the given fields, each checked; fields in `needed` must be there. Unknown fields are refused. */
+export function shape<C extends Checks, N extends keyof C & string = never>(
+  checks: C,
+  needed: readonly N[] = [],
+): Check<FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> }> {
+  return (raw) => {
+    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${shown(raw)} is not a record.`);
+    const out: Record<string, unknown> = {};
+    for (const [key, each] of Object.entries(raw)) {
+      const check = Object.hasOwn(checks, key) ? checks[key] : undefined;
+      if (!check) return problem(`“${key.slice(0, 40)}” is not a field known here.`);
+      const value = check(each);
+      if (isProblem(value)) return problem(`${key}: ${value.says}`, value.kept);
+      out[key] = value;
+    }
+    for (const key of needed) if (!Object.hasOwn(out, key)) return problem(`${key} is missing.`);
+    return out as FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> };
+  };
+}
+
+/** Allows `null` as well: in a correction it clears the field. */
+export function clearable<C extends Checks>(checks: C): Check<ChangesOf<C>> {
+  const loose = Object.fromEntries(
+    Object.entries(checks).map(([key, check]) => [key, (raw: unknown) => (raw === null ? null : check(raw))]),
+  );
+  return shape(loose) as Check<ChangesOf<C>>;
+}
+
+/** Reference to a thing. The id of a thing is the id of the entry that recorded it. */
+export function ref<T extends string>(): Check<T> {
+  return (raw) => parseEntryId(raw) as unknown as T | Problem;
+}
+
+export const day: Check<Day> = parseDay;
+
+export function sha256(raw: unknown): Sha256 | Problem {
+  return typeof raw === 'string' && /^[0-9a-f]{64}$/.test(raw) ? (raw as Sha256) : problem(`${shown(raw)} is not a picture’s name.`);
+}

@@ -1,0 +1,14 @@
+import type { Millimetres } from './brand.ts';
+import { METALS } from './design.ts';
+import { type FieldsOf, NAME_MAX, NOTE_MAX, number, oneOf, text } from './field.ts';
+import { labelCode } from './label.ts';
+
+export const FLASK_FIELDS = {
+  code: labelCode,
+  name: text(NAME_MAX),
+  metal: oneOf(METALS),
+  diameterMm: number<Millimetres>(1, 2000),
+  heightMm: number<Millimetres>(1, 2000),
+  note: text(NOTE_MAX),
+} as const;
+export type FlaskFields = FieldsOf<typeof FLASK_FIELDS>;

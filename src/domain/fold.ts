@@ -1,0 +1,48 @@
+import { apply } from './apply.ts';
+import type { EntryId } from './brand.ts';
+import type { Entry } from './entry.ts';
+import { EMPTY_SHELF, type Shelf } from './shelf.ts';
+
+/** Entries in time order, each once. */
+export function inOrder(entries: Iterable<Entry>): Entry[] {
+  const byId = new Map<EntryId, Entry>();
+  for (const entry of entries) byId.set(entry.id, entry);
+  return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+}
+
+/**
+ * The entries that count, of entries in time order: without those taken back, and without the takings-back themselves. A taking-back
+ * can be taken back too, so the newest are looked at first.
+ */
+export function inForce(ordered: readonly Entry[]): Entry[] {
+  const takenBack = new Set<EntryId>();
+  const isTakenBack = (entry: Entry) => takenBack.has(entry.id) || (entry.step !== undefined && takenBack.has(entry.step));
+  for (let i = ordered.length - 1; i >= 0; i--) {
+    const entry = ordered[i] as Entry;
+    if (entry.kind === 'withdrawn' && !isTakenBack(entry)) takenBack.add(entry.entry);
+  }
+  return ordered.filter((entry) => entry.kind !== 'withdrawn' && !isTakenBack(entry));
+}
+
+/** The shelf that a whole journal sums to; order and repeats of the entries do not matter. */
+export function foldAll(entries: Iterable<Entry>): Shelf {
+  const ordered = inOrder(entries);
+  return withLast(apply(EMPTY_SHELF, inForce(ordered)), ordered.at(-1)?.id);
+}
+
+/**
+ * The shelf after further entries, all newer than `base.last`; null when that cannot be told from the shelf alone (an entry is
+ * older, or takes back one that the shelf already sums) and the journal has to be folded afresh.
+ */
+export function foldOn(base: Shelf, entries: Iterable<Entry>): Shelf | null {
+  const ordered = inOrder(entries);
+  for (const entry of ordered) {
+    if (entry.id <= base.last) return null;
+    if (entry.kind === 'withdrawn' && entry.entry <= base.last) return null;
+  }
+  return withLast(apply(base, inForce(ordered)), ordered.at(-1)?.id);
+}
+
+function withLast(shelf: Shelf, last: EntryId | undefined): Shelf {
+  return last === undefined ? shelf : { ...shelf, last };
+}

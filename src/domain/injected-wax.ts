@@ -1,0 +1,19 @@
+import type { DesignId, MouldId, WaxId } from './brand.ts';
+import { SIZE_MAX } from './design.ts';
+import { type FieldsOf, NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
+import { labelCode } from './label.ts';
+
+export const WAX_STATES = ['raw', 'dressed'] as const;
+
+/** A pile of like wax pieces kept in one place. */
+export const INJECTED_WAX_FIELDS = {
+  code: labelCode,
+  name: text(NAME_MAX),
+  mould: ref<MouldId>(),
+  design: ref<DesignId>(),
+  size: text(SIZE_MAX),
+  wax: ref<WaxId>(),
+  state: oneOf(WAX_STATES),
+  note: text(NOTE_MAX),
+} as const;
+export type InjectedWaxFields = FieldsOf<typeof INJECTED_WAX_FIELDS>;

@@ -1,0 +1,16 @@
+import type { Kilopascals, WaxId } from './brand.ts';
+import { type FieldsOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
+import { labelCode } from './label.ts';
+
+export const INJECTOR_PRESSURES = ['hand', 'low', 'high'] as const;
+
+export const INJECTOR_FIELDS = {
+  code: labelCode,
+  name: text(NAME_MAX),
+  pressure: oneOf(INJECTOR_PRESSURES),
+  maxKpa: number<Kilopascals>(0, 2000),
+  /** The wax it is filled with. */
+  holds: ref<WaxId>(),
+  note: text(NOTE_MAX),
+} as const;
+export type InjectorFields = FieldsOf<typeof INJECTOR_FIELDS>;

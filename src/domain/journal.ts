@@ -1,0 +1,72 @@
+import type { EntryId } from './brand.ts';
+import { type Entry, parseEntry } from './entry.ts';
+import { isProblem, type Problem, problem } from './problem.ts';
+
+/** First line of a journal written as JSON lines. */
+export interface JournalHeader {
+  readonly mouldkeep: 'journal';
+  readonly version: 1;
+  readonly name: string;
+  readonly entries: number;
+}
+
+export interface Journal {
+  readonly header: JournalHeader;
+  readonly entries: readonly Entry[];
+}
+
+const UNTOUCHED = 'Nothing was changed.';
+
+function parseHeader(line: string | undefined): JournalHeader | Problem {
+  let raw: unknown;
+  try {
+    raw = JSON.parse(line ?? '');
+  } catch {
+    return problem('This is not a Mouldkeep journal: its first line cannot be read.', UNTOUCHED);
+  }
+  const { mouldkeep, version, name, entries } = (raw ?? {}) as Record<string, unknown>;
+  if (mouldkeep !== 'journal') return problem('This is not a Mouldkeep journal.', UNTOUCHED);
+  if (version !== 1) return problem(`This journal is of version ${String(version).slice(0, 20)}; this Mouldkeep reads version 1. Update it first.`, UNTOUCHED);
+  if (typeof name !== 'string' || !Number.isSafeInteger(entries)) return problem('The first line of this journal is damaged.', UNTOUCHED);
+  return { mouldkeep, version, name, entries: entries as number };
+}
+
+/**
+ * Reads a journal of JSON lines: a header, then an entry a line. Refused whole, with the line's number, when a line is damaged, an id
+ * comes twice, or lines are missing.
+ */
+export function parseJournal(text: string): Journal | Problem {
+  const lines = text.split('\n');
+  if (lines.at(-1) === '') lines.pop();
+  const header = parseHeader(lines[0]);
+  if (isProblem(header)) return header;
+  const entries: Entry[] = [];
+  const seen = new Set<EntryId>();
+  for (let i = 1; i < lines.length; i++) {
+    let raw: unknown;
+    try {
+      raw = JSON.parse(lines[i] as string);
+    } catch {
+      return problem(`Line ${i + 1} of this journal is damaged.`, UNTOUCHED);
+    }
+    const entry = parseEntry(raw);
+    if (isProblem(entry)) return problem(`Line ${i + 1}: ${entry.says}`, UNTOUCHED);
+    if (seen.has(entry.id)) return problem(`Line ${i + 1}: the entry ${entry.id} is there twice.`, UNTOUCHED);
+    seen.add(entry.id);
+    entries.push(entry);
+  }
+  if (entries.length !== header.entries) {
+    return problem(`This journal should hold ${header.entries} entries and holds ${entries.length}: part of it is missing.`, UNTOUCHED);
+  }
+  return { header, entries };
+}
+
+export function makeJournal(name: string, entries: readonly Entry[]): string {
+  const header: JournalHeader = { mouldkeep: 'journal', version: 1, name, entries: entries.length };
+  return `${[header, ...entries].map((line) => JSON.stringify(line)).join('\n')}\n`;
+}
+
+/** Whether an entry names the id anywhere: as its subject, a place, a wax, or itself. */
+export function mentions(entry: object, id: string): boolean {
+  return Object.values(entry).some((value) => value === id || (typeof value === 'object' && value !== null && mentions(value, id)));
+}

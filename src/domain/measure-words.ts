@@ -1,0 +1,54 @@
+import { lengthIn, massIn, pressureIn, SI_UNITS, temperatureIn, type Units } from './units.ts';
+
+const MINUS = '\u2212';
+
+/** A figure to at most `places` decimals, without trailing zeros, thousands set apart by a thin space, with a true minus sign. */
+export function sayNumber(value: number, places = 0): string {
+  const fixed = Math.abs(value).toFixed(places);
+  const [whole = '', part = ''] = fixed.split('.');
+  const decimals = part.replace(/0+$/, '');
+  const spaced = whole.replace(/\B(?=(\d{3})+$)/g, '\u202f');
+  const isNegative = value < 0 && Number(fixed) !== 0;
+  return (isNegative ? MINUS : '') + spaced + (decimals ? `.${decimals}` : '');
+}
+
+/** `low` to `high` with the unit once: “60–65 °C”; negative figures are kept apart by the word “to”. */
+function sayRange(low: number, high: number, places: number, unit: string): string {
+  const [from, to] = [sayNumber(low, places), sayNumber(high, places)];
+  if (from === to) return `${from} ${unit}`;
+  return `${from}${low < 0 || high < 0 ? ' to ' : '–'}${to} ${unit}`;
+}
+
+export function sayMass(grams: number, { mass }: Units = SI_UNITS): string {
+  const value = massIn(grams, mass);
+  const places = mass === 'g' ? (Math.abs(value) < 20 ? 1 : 0) : Math.abs(value) < 20 ? 2 : 1;
+  return `${sayNumber(value, places)} ${mass}`;
+}
+
+export function sayLength(mm: number, { length }: Units = SI_UNITS): string {
+  return `${sayNumber(lengthIn(mm, length), length === 'mm' ? 1 : 2)} ${length}`;
+}
+
+export function sayTemperature(celsius: number, { temperature }: Units = SI_UNITS): string {
+  return `${sayNumber(temperatureIn(celsius, temperature), temperature === '°C' ? 1 : 0)} ${temperature}`;
+}
+
+export function sayTemperatures(lowC: number, highC: number, { temperature }: Units = SI_UNITS): string {
+  const places = temperature === '°C' ? 1 : 0;
+  return sayRange(temperatureIn(lowC, temperature), temperatureIn(highC, temperature), places, temperature);
+}
+
+const PRESSURE_PLACES = { kPa: 0, bar: 2, psi: 1 } as const;
+
+export function sayPressure(kpa: number, { pressure }: Units = SI_UNITS): string {
+  return `${sayNumber(pressureIn(kpa, pressure), PRESSURE_PLACES[pressure])} ${pressure}`;
+}
+
+export function sayPressures(lowKpa: number, highKpa: number, { pressure }: Units = SI_UNITS): string {
+  return sayRange(pressureIn(lowKpa, pressure), pressureIn(highKpa, pressure), PRESSURE_PLACES[pressure], pressure);
+}
+
+/** “1 shot”, “2 shots”. */
+export function sayCount(count: number, one: string, many = `${one}s`): string {
+  return `${sayNumber(count)} ${count === 1 ? one : many}`;
+}

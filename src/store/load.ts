@@ -1,0 +1,59 @@
+import { base32FromBytes } from '../domain/crockford.ts';
+import type { Entry } from '../domain/entry.ts';
+import { foldOn, inOrder } from '../domain/fold.ts';
+import { type Problem, problem } from '../domain/problem.ts';
+import { FOLD_VERSION, type Shelf } from '../domain/shelf.ts';
+import { entriesOf } from './pages.ts';
+import { CODE_VERSION, type MetaRow, type MouldkeepDb, type ShelfRow, type TailRow } from './schema.ts';
+import { refold } from './seal.ts';
+import { EMPTY_MARK, type ShelfMark, shelfOf } from './shelf-rows.ts';
+
+export interface Loaded {
+  readonly device: string;
+  /** The shelf as last sealed. */
+  readonly base: Shelf;
+  /** Entries since then. */
+  readonly tail: Entry[];
+  /** The sum of both. */
+  readonly shelf: Shelf;
+}
+
+interface Rows {
+  readonly meta: MetaRow[];
+  readonly shelf: ShelfRow[];
+  readonly tail: TailRow[];
+}
+
+function readRows(db: MouldkeepDb): Promise<Rows> {
+  return db.transaction('r', db.meta, db.shelf, db.tail, async () => ({
+    meta: await db.meta.where('key').anyOf('guard', 'device', 'shelf').toArray(),
+    shelf: await db.shelf.toArray(),
+    tail: await db.tail.toArray(),
+  }));
+}
+
+/** Reads the shelf and the tail; folds the journal afresh when the stored shelf is of another fold, or the tail takes back what it sums. */
+export async function load(db: MouldkeepDb, bytes: (count: number) => Uint8Array): Promise<Loaded | Problem> {
+  const rows = await readRows(db);
+  const meta = new Map(rows.meta.map((row) => [row.key, row.value]));
+  const guard = meta.get('guard') as { lowest: number } | undefined;
+  if (guard && guard.lowest > CODE_VERSION) {
+    return problem('These shelves were written by a newer Mouldkeep.', 'Nothing was changed. Load this page again while online to get the newer one.');
+  }
+  const device = (meta.get('device') as string | undefined) ?? base32FromBytes(bytes(6));
+  if (!guard || !meta.has('device')) {
+    await db.meta.bulkPut([
+      { key: 'guard', value: { lowest: CODE_VERSION } },
+      { key: 'device', value: device },
+    ]);
+  }
+  const mark = (meta.get('shelf') as ShelfMark | undefined) ?? EMPTY_MARK;
+  if (mark.foldVersion === FOLD_VERSION) {
+    const base = shelfOf(rows.shelf, mark);
+    const tail = inOrder(rows.tail.flatMap(entriesOf));
+    const shelf = foldOn(base, tail);
+    if (shelf) return { device, base, tail, shelf };
+  }
+  const shelf = await refold(db);
+  return { device, base: shelf, tail: [], shelf };
+}

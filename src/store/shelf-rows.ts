@@ -1,0 +1,52 @@
+import type { EntryId } from '../domain/brand.ts';
+import { NOUNS } from '../domain/noun.ts';
+import { contentsOf, EMPTY_SHELF, FOLD_VERSION, type Shelf, type Thing, type Things } from '../domain/shelf.ts';
+import type { MouldkeepDb, ShelfRow } from './schema.ts';
+
+/** What the stored shelf sums: kept beside its rows and written with them in one transaction. */
+export interface ShelfMark {
+  readonly last: EntryId | '';
+  readonly entries: number;
+  readonly foldVersion: number;
+}
+
+const STUDIO = 'studio';
+
+/** Rows of `shelf` that differ from those of `stored` (all, when there is none). */
+export function rowsOf(shelf: Shelf, stored?: Shelf): ShelfRow[] {
+  const rows: ShelfRow[] = [];
+  for (const noun of NOUNS) {
+    if (stored && stored.things[noun] === shelf.things[noun]) continue;
+    rows.push({ noun, text: JSON.stringify([...shelf.things[noun].values()]) });
+  }
+  if (stored?.studio !== shelf.studio) rows.push({ noun: STUDIO, text: JSON.stringify(shelf.studio) });
+  return rows;
+}
+
+export function shelfOf(rows: readonly ShelfRow[], mark: ShelfMark): Shelf {
+  const byNoun = new Map(rows.map((row) => [row.noun, row.text]));
+  const things = Object.fromEntries(
+    NOUNS.map((noun) => [noun, new Map((JSON.parse(byNoun.get(noun) ?? '[]') as Thing[]).map((thing) => [thing.id, thing]))]),
+  ) as unknown as Things;
+  return {
+    last: mark.last,
+    entries: mark.entries,
+    studio: JSON.parse(byNoun.get(STUDIO) ?? '{}') as Shelf['studio'],
+    things,
+    contents: contentsOf(things),
+  };
+}
+
+export const EMPTY_MARK: ShelfMark = { last: '', entries: 0, foldVersion: FOLD_VERSION };
+
+/** Inside the caller's transaction. */
+export async function writeShelf(db: MouldkeepDb, shelf: Shelf, stored?: Shelf): Promise<void> {
+  await db.shelf.bulkPut(rowsOf(shelf, stored));
+  const mark: ShelfMark = { last: shelf.last, entries: shelf.entries, foldVersion: FOLD_VERSION };
+  await db.meta.put({ key: 'shelf', value: mark });
+}
+
+export async function readMark(db: MouldkeepDb): Promise<ShelfMark> {
+  const row = await db.meta.get('shelf');
+  return (row?.value as ShelfMark | undefined) ?? { ...EMPTY_MARK, last: EMPTY_SHELF.last };
+}

@@ -1,0 +1,111 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { attentionOf } from '../views/attention.ts';
+import { Bar } from './parts/bar.tsx';
+import { lazy } from './parts/lazy.tsx';
+import { Empty } from './parts/note.tsx';
+import { ToastPart } from './parts/toast.tsx';
+import { UpdateNotice } from './parts/update-notice.tsx';
+import { route } from './router.ts';
+import { DoorsScreen } from './screens/doors.tsx';
+import { MouldScreen } from './screens/mould.tsx';
+import { PlaceScreen } from './screens/place.tsx';
+import { RunScreen } from './screens/run.tsx';
+import { ShelvesScreen } from './screens/shelves.tsx';
+import { WhereIsScreen } from './screens/where-is.tsx';
+import { useDeps, useShelf } from './studio.tsx';
+
+const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
+const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).BringInScreen);
+const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScreen);
+const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
+const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
+const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
+const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
+const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
+const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
+const ThingScreen = lazy(async () => (await import('./screens/thing.tsx')).ThingScreen);
+const WaxScreen = lazy(async () => (await import('./screens/wax.tsx')).WaxScreen);
+
+function mouldScreen(id: string, verb: string | undefined): ComponentChildren {
+  if (verb === 'run') return <RunScreen id={id} />;
+  if (verb === 'failed') return <FailedScreen id={id} />;
+  if (verb === 'inspect') return <InspectScreen id={id} />;
+  return <MouldScreen id={id} />;
+}
+
+function screenAt([name = '', first = '', second]: readonly string[]): ComponentChildren {
+  switch (name) {
+    case '':
+    case 'shelves':
+      return <ShelvesScreen cabinet={first} />;
+    case 'where':
+      return <WhereIsScreen />;
+    case 'scan':
+      return <ScanScreen />;
+    case 'wax':
+      return <WaxScreen />;
+    case 'attention':
+      return <AttentionScreen />;
+    case 'place':
+      return <PlaceScreen id={first} />;
+    case 'mould':
+      return mouldScreen(first, second);
+    case 'thing':
+      return <ThingScreen id={first} />;
+    case 'move':
+      return <MoveScreen />;
+    case 'new':
+      return <NewScreen noun={first} />;
+    case 'edit':
+      return <EditScreen id={first} />;
+    case 'bring-in':
+      return <BringInScreen />;
+    case 'settings':
+      return <SettingsScreen />;
+    case 'c':
+      // The link form of a label opens here.
+      return <ScanScreen code={first} />;
+    default:
+      return <Empty title="There is no such screen" actions={<a class="button button-main" href="#/">To the shelves</a>} />;
+  }
+}
+
+/** The frame around the screens. A screen starts anew when its address changes. */
+export function App() {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const [hasEntered, setEntered] = useState(() => deps.isDemo || shelf.entries > 0 || deps.settings.get<boolean>('entered') === true);
+  const count = attentionOf(shelf, deps.today()).count;
+  useEffect(() => deps.badge(count), [deps, count]);
+  useTheme();
+  const { parts } = route.value;
+  const key = parts.join('/');
+  const screen = useMemo(() => screenAt(parts), [key]);
+  if (!hasEntered && parts[0] !== 'bring-in') return <DoorsScreen onEnter={() => setEntered(true)} />;
+  return (
+    <div class="app">
+      <div class="app-notices">
+        {deps.isDemo && (
+          <p class="demo-line">
+            Demo studio: Tern Quay Foundry. <a href="?">Leave it</a>
+          </p>
+        )}
+        <UpdateNotice />
+      </div>
+      <div class="app-screen" key={key}>
+        {screen}
+      </div>
+      <ToastPart />
+      <Bar attention={count} />
+    </div>
+  );
+}
+
+function useTheme(): void {
+  const { settings } = useDeps();
+  useEffect(() => {
+    const theme = settings.get<string>('theme');
+    if (theme === 'light' || theme === 'dark') document.documentElement.dataset['theme'] = theme;
+  }, [settings]);
+}

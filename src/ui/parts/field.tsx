@@ -1,0 +1,124 @@
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import type { Problem } from '../../domain/problem.ts';
+
+interface FieldProps {
+  label: string;
+  value: string;
+  onInput: (value: string) => void;
+  hint?: string;
+  problem?: Problem | string | undefined;
+  /** `decimal` and `numeric` bring up the number keys. */
+  keys?: 'text' | 'decimal' | 'numeric' | 'search';
+  type?: 'text' | 'date' | 'search';
+  lines?: number;
+  unit?: string;
+  max?: number;
+  list?: readonly string[];
+  autoFocus?: boolean;
+}
+
+/** A labelled text field, its unit, a hint and what is wrong with it. */
+export function Field({ label, value, onInput, hint, problem, keys = 'text', type = 'text', lines = 1, unit, max, list, autoFocus }: FieldProps) {
+  const id = useId();
+  const says = typeof problem === 'string' ? problem : problem?.says;
+  const common = {
+    id,
+    value,
+    maxLength: max,
+    'aria-invalid': says ? ('true' as const) : undefined,
+    'aria-describedby': says || hint ? `${id}-note` : undefined,
+    onInput: (event: Event) => onInput((event.currentTarget as HTMLInputElement).value),
+  };
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <div class="field-row">
+        {lines > 1 ? (
+          <textarea {...common} rows={lines} />
+        ) : (
+          <input {...common} type={type} inputMode={keys} list={list ? `${id}-list` : undefined} autoComplete="off" autoFocus={autoFocus} />
+        )}
+        {unit && <span class="field-unit">{unit}</span>}
+      </div>
+      {list && (
+        <datalist id={`${id}-list`}>
+          {list.map((each) => (
+            <option key={each} value={each} />
+          ))}
+        </datalist>
+      )}
+      {(says || hint) && (
+        <p id={`${id}-note`} class={says ? 'field-problem' : 'field-hint'}>
+          {says ?? hint}
+        </p>
+      )}
+    </div>
+  );
+}
+
+export function Select({
+  label,
+  value,
+  options,
+  onInput,
+  hint,
+}: {
+  label: string;
+  value: string;
+  options: readonly { readonly value: string; readonly word: string }[];
+  onInput: (value: string) => void;
+  hint?: string;
+}) {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => onInput(event.currentTarget.value)}>
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.word}
+          </option>
+        ))}
+      </select>
+      {hint && <p class="field-hint">{hint}</p>}
+    </div>
+  );
+}
+
+/** One or several of a few, as large buttons. `picked` holds the chosen values. */
+export function Choices<T extends string>({
+  legend,
+  options,
+  picked,
+  onPick,
+  several = false,
+}: {
+  legend: string;
+  options: readonly { readonly value: T; readonly word: string; readonly sign?: ComponentChildren }[];
+  picked: readonly T[];
+  onPick: (picked: readonly T[]) => void;
+  several?: boolean;
+}) {
+  const name = useId();
+  return (
+    <fieldset class="choices">
+      <legend>{legend}</legend>
+      {options.map(({ value, word, sign }) => (
+        <label key={value} class="choice">
+          <input
+            type={several ? 'checkbox' : 'radio'}
+            name={name}
+            checked={picked.includes(value)}
+            onChange={() => {
+              if (!several) onPick([value]);
+              else onPick(picked.includes(value) ? picked.filter((each) => each !== value) : [...picked, value]);
+            }}
+          />
+          {sign}
+          <span>{word}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}

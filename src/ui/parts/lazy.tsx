@@ -1,0 +1,26 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { ProblemNote } from './note.tsx';
+
+/** A screen whose code comes with the second load. */
+export function lazy<P extends object>(fetchScreen: () => Promise<ComponentType<P>>): ComponentType<P> {
+  let loaded: ComponentType<P> | undefined;
+  return function Lazy(props: P) {
+    const [Part, setPart] = useState<ComponentType<P> | undefined>(() => loaded);
+    const [isBroken, setBroken] = useState(false);
+    useEffect(() => {
+      if (Part) return;
+      fetchScreen().then(
+        (part) => {
+          loaded = part;
+          setPart(() => part);
+        },
+        () => setBroken(true),
+      );
+    }, [Part]);
+    if (isBroken) {
+      return <ProblemNote problem={{ problem: true, says: 'This screen could not be loaded.', kept: 'Nothing was lost. Load the page again, once while online.' }} />;
+    }
+    return Part ? <Part {...props} /> : <p class="wait">Opening…</p>;
+  };
+}

@@ -1,0 +1,71 @@
+import { signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { withdraw } from '../../actions/withdraw.ts';
+import type { Entry } from '../../domain/entry.ts';
+import { isProblem, type Problem } from '../../domain/problem.ts';
+import { useDeps } from '../studio.tsx';
+
+interface Toast {
+  readonly says: string;
+  readonly undo?: Entry;
+  readonly isProblem?: boolean;
+}
+
+const toast = signal<Toast | null>(null);
+/** Long enough to read and reach for, and there is always *Undo* in the history afterwards. */
+const SHOWN_MS = 9000;
+
+/** Says what was done, with Undo; or what went wrong and what was kept. */
+export function say(says: string, done?: readonly Entry[]): void {
+  const first = done?.[0];
+  toast.value = first ? { says, undo: first } : { says };
+}
+
+export function sayProblem(problem: Problem): void {
+  toast.value = { says: `${problem.says} ${problem.kept}`.trim(), isProblem: true };
+}
+
+/** Shows the outcome of an action; true when it was done. */
+export function sayOutcome(outcome: readonly Entry[] | Problem, says: string): outcome is readonly Entry[] {
+  if (isProblem(outcome)) sayProblem(outcome);
+  else say(says, outcome);
+  return !isProblem(outcome);
+}
+
+export function ToastPart() {
+  const deps = useDeps();
+  const current = toast.value;
+  useEffect(() => {
+    if (!current || current.isProblem) return undefined;
+    const timer = setTimeout(() => {
+      if (toast.value === current) toast.value = null;
+    }, SHOWN_MS);
+    return () => clearTimeout(timer);
+  }, [current]);
+  const undo = current?.undo;
+  return (
+    <div class="toast-space" role="status" aria-live="polite">
+      {current && (
+        <div class={current.isProblem ? 'toast toast-problem' : 'toast'}>
+          <p>{current.says}</p>
+          {undo && (
+            <button
+              type="button"
+              class="button button-quiet"
+              onClick={async () => {
+                const outcome = await withdraw(deps, undo.id);
+                if (isProblem(outcome)) sayProblem(outcome);
+                else toast.value = { says: undo.kind === 'withdrawn' ? 'Done again.' : 'Taken back.', ...(outcome[0] ? { undo: outcome[0] } : {}) };
+              }}
+            >
+              {undo.kind === 'withdrawn' ? 'Do it again' : 'Undo'}
+            </button>
+          )}
+          <button type="button" class="button button-quiet" onClick={() => { toast.value = null; }}>
+            Close
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
