@@ -7,7 +7,10 @@ const svg = readFileSync(new URL('icon.svg', icons), 'utf8');
 // Phones cut their own corners out of these two, so the ground must reach the edge.
 const fullBleed = svg.replace(' rx="104"', '');
 
-const browser = await chromium.launch({ executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
+const browser = await chromium.launch({
+  executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-gpu'],
+});
 const page = await browser.newPage();
 for (const [name, size, drawing] of /** @type {const} */ ([
   ['icon-192.png', 192, svg],

@@ -54,7 +54,11 @@ function readAll(dir, base) {
     if (!file.isFile() || path.startsWith('.')) continue;
     const body = readFileSync(join(file.parentPath, file.name));
     const keep = path.startsWith('assets/') ? 'public, max-age=31536000, immutable' : 'no-cache';
-    const headers = { 'content-type': types[extname(path)] ?? 'application/octet-stream', 'content-length': body.length, 'cache-control': keep };
+    const headers = {
+      'content-type': types[extname(path)] ?? 'application/octet-stream',
+      'content-length': body.length,
+      'cache-control': keep,
+    };
     files.set(encodeURI(base + path), { body, headers });
   }
   return files;

@@ -9,7 +9,9 @@ const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const cspMeta: Plugin = {
   name: 'csp-meta',
   apply: 'build',
-  transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: policy }, injectTo: 'head-prepend' }],
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: policy }, injectTo: 'head-prepend' },
+  ],
 };
 
 export default defineConfig({

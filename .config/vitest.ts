@@ -11,7 +11,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'unit', include: ['tests/**/*.test.{ts,tsx}'], exclude: [browserTests, uiTests, 'tests/bench/**'], environment: 'node' },
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: [browserTests, uiTests, 'tests/bench/**'],
+          environment: 'node',
+        },
       },
       {
         extends: true,

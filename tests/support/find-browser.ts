@@ -21,7 +21,9 @@ const usualPlaces = [
 export async function findBrowser(): Promise<string> {
   const found = process.env.CHROME_PATH ?? installed() ?? (await fromRegistry()) ?? (await fromDebian());
   if (found && existsSync(found)) return found;
-  throw new Error(`No Chrome or Chromium${found ? ` at ${found}` : ''}. Install one, or give its path: CHROME_PATH=/path/to/chrome npm test`);
+  throw new Error(
+    `No Chrome or Chromium${found ? ` at ${found}` : ''}. Install one, or give its path: CHROME_PATH=/path/to/chrome npm test`,
+  );
 }
 
 function installed(): string | undefined {
