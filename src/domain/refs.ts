@@ -1,5 +1,5 @@
-import type { Noun } from './noun.ts';
 import { formProblem } from './form-problem.ts';
+import type { Noun } from './noun.ts';
 import type { Problem } from './problem.ts';
 import { type Shelf, thingOf } from './shelf.ts';
 import { NOUN_WORD, titleOf } from './title.ts';
@@ -26,7 +26,8 @@ export function danglingRefs(shelf: Shelf, fields: object): Problem | undefined 
     for (const id of Array.isArray(value) ? value : [value]) {
       const thing = thingOf(shelf, String(id));
       if (!thing) return formProblem({ [field]: 'What was chosen here is no longer recorded. Choose again.' });
-      if (!nouns.includes(thing.noun)) return formProblem({ [field]: `${titleOf(shelf, thing)} is a ${NOUN_WORD[thing.noun]} and does not belong here.` });
+      if (!nouns.includes(thing.noun))
+        return formProblem({ [field]: `${titleOf(shelf, thing)} is a ${NOUN_WORD[thing.noun]} and does not belong here.` });
     }
   }
   return undefined;

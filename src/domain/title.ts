@@ -43,7 +43,8 @@ export function titleOf(shelf: Shelf, thing: Thing | undefined): string {
   if (!thing) return 'something that is no longer recorded';
   if (thing.name) return thing.name;
   const designed = 'design' in thing ? designAndSize(shelf, thing.design, thing.size) : undefined;
-  if (designed) return thing.noun === 'injectedWax' && thing.wax ? `${designed}, in ${titleOf(shelf, shelf.things.wax.get(thing.wax))}` : designed;
+  if (designed)
+    return thing.noun === 'injectedWax' && thing.wax ? `${designed}, in ${titleOf(shelf, shelf.things.wax.get(thing.wax))}` : designed;
   return thing.code ?? `${NOUN_WORD[thing.noun]} without a name`;
 }
 

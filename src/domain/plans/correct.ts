@@ -1,0 +1,64 @@
+import type { PlaceId, Sha256, ThingId } from '../brand.ts';
+import type { Desk } from '../desk.ts';
+import type { Entry } from '../entry.ts';
+import { formProblem } from '../form-problem.ts';
+import { isProblem, type Problem, problem } from '../problem.ts';
+import { type Shelf, thingOf } from '../shelf.ts';
+import { NOUN_WORD, titleOf } from '../title.ts';
+import { isWithin } from '../whereabouts.ts';
+import { checkedFields, crossProblem } from './field-checks.ts';
+import { allWritten } from './written.ts';
+
+export interface Correct {
+  readonly of: ThingId;
+  /** As typed; `null` clears a field, and what is not named stays. */
+  readonly fields: Readonly<Record<string, unknown>>;
+  readonly pictures?: readonly Sha256[] | undefined;
+  readonly note?: string | undefined;
+}
+
+/** Puts the fields of a thing right. Only what differs is written down, so that two people can correct different fields. No entry when nothing differs. */
+export function planCorrect(shelf: Shelf, desk: Desk, { of, fields: raw, pictures = [], note }: Correct): readonly Entry[] | Problem {
+  const thing = thingOf(shelf, of);
+  if (!thing) return problem('This is no longer recorded.', 'Nothing was changed; what you typed is still in the form.');
+  const fields = checkedFields(thing.noun, raw);
+  if (isProblem(fields)) return fields;
+  const before = thing as unknown as Readonly<Record<string, unknown>>;
+  const changed = Object.fromEntries(Object.entries(fields).filter(([field, value]) => !isSame(before[field], value)));
+  const added = pictures.filter((picture) => !thing.pictures?.includes(picture));
+  if (Object.keys(changed).length === 0 && added.length === 0) return [];
+  const after = { ...before, ...changed };
+  const isCleared = Object.values(changed).includes(null);
+  if (isCleared && !after['name'] && !after['design'] && !after['master'])
+    return formProblem({ name: `A ${NOUN_WORD[thing.noun]} needs a name.` });
+  const crossed = crossProblem(shelf, { ...pairedWith(before, changed), ...changed }, desk.today, thing.id);
+  if (crossed) return crossed;
+  const within = changed['in'];
+  if (thing.noun === 'place' && typeof within === 'string' && isWithin(shelf, within as PlaceId, thing.id)) {
+    return formProblem({ in: `${titleOf(shelf, thing)} cannot stand in itself, nor in a place inside it.` });
+  }
+  return allWritten([
+    {
+      ...desk.entry(),
+      kind: 'corrected',
+      noun: thing.noun,
+      of,
+      fields: changed,
+      note: note?.trim() || undefined,
+      ...(added.length > 0 ? { pictures: added } : {}),
+    },
+  ]);
+}
+
+/** The other end of a range of which one end was changed. */
+function pairedWith(before: Readonly<Record<string, unknown>>, changed: object): Record<string, unknown> {
+  const paired = ['from', 'to', 'roomLowC', 'roomHighC', 'injectLowC', 'injectHighC', 'pressureLowKpa', 'pressureHighKpa'];
+  return Object.fromEntries(
+    paired.filter((field) => !(field in changed) && typeof before[field] === 'number').map((field) => [field, before[field]]),
+  );
+}
+
+/** Fields are plain data: equal when they read the same. A field that is not there is one that was cleared. */
+function isSame(before: unknown, after: unknown): boolean {
+  return JSON.stringify(before ?? null) === JSON.stringify(after ?? null);
+}

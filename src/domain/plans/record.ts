@@ -1,0 +1,75 @@
+import type { Grams, PlaceId, Sha256 } from '../brand.ts';
+import type { Desk } from '../desk.ts';
+import type { Entry } from '../entry.ts';
+import { formProblem } from '../form-problem.ts';
+import type { Noun } from '../noun.ts';
+import { isProblem, type Problem } from '../problem.ts';
+import type { Shelf, Thing } from '../shelf.ts';
+import { NOUN_WORD, NOUNS_WORD } from '../title.ts';
+import { unconfirmed } from '../warning.ts';
+import { checkedFields, crossProblem } from './field-checks.ts';
+import { allWritten } from './written.ts';
+
+export interface RecordThing {
+  readonly noun: Noun;
+  /** As typed; each is checked. */
+  readonly fields: Readonly<Record<string, unknown>>;
+  readonly at?: PlaceId | undefined;
+  readonly pieces?: number | undefined;
+  readonly grams?: Grams | undefined;
+  /** How many like this one. */
+  readonly count?: number | undefined;
+  readonly pictures?: readonly Sha256[] | undefined;
+  readonly confirmed?: boolean | undefined;
+}
+
+export const LIKE_MAX = 200;
+/** Kinds that carry no label of their own. */
+const UNLABELLED: readonly Noun[] = ['period', 'want'];
+
+/** Writes down a thing that was not recorded before, or several alike. A name, or what it was made from, is enough. */
+export function planRecord(shelf: Shelf, desk: Desk, command: RecordThing): readonly Entry[] | Problem {
+  const { noun, count = 1, at, pieces, grams, pictures, confirmed } = command;
+  const fields = checkedFields(noun, command.fields);
+  if (isProblem(fields)) return fields;
+  const { design, master } = fields;
+  if (!fields['name'] && !design && !master) return formProblem({ name: `Give the ${NOUN_WORD[noun]} a name.` });
+  if (!Number.isInteger(count) || count < 1 || count > LIKE_MAX)
+    return formProblem({ count: `From 1 to ${LIKE_MAX} can be recorded in one go.` });
+  if (count > 1 && fields['code']) return formProblem({ code: 'One code cannot be on several things. Leave it empty: each gets its own.' });
+  if (at !== undefined && !shelf.things.place.has(at)) return formProblem({ at: 'This place is no longer recorded. Choose another.' });
+  const crossed = crossProblem(shelf, fields, desk.today);
+  if (crossed) return crossed;
+  const warning = unconfirmed(namesakes(shelf, noun, fields), confirmed);
+  if (warning) return warning;
+  const placed = noun === 'place' ? { fields: at ? { in: at, ...fields } : fields } : { fields, at };
+  return allWritten(
+    Array.from({ length: count }, () => ({
+      ...desk.entry(),
+      kind: 'recorded',
+      noun,
+      ...placed,
+      pieces,
+      grams,
+      pictures,
+      ...(fields['code'] || UNLABELLED.includes(noun) ? {} : { fields: { ...placed.fields, code: desk.code(noun) } }),
+    })),
+  );
+}
+
+/** Things of the kind that go by the same name. Moulds and piles of one design are rightly called alike. */
+function namesakes(shelf: Shelf, noun: Noun, fields: Readonly<Record<string, unknown>>): readonly string[] {
+  const { name } = fields;
+  if (typeof name !== 'string' || noun === 'injectedWax' || noun === 'casting') return [];
+  const same = [...(shelf.things[noun] as ReadonlyMap<string, Thing>).values()].filter(
+    (thing) => thing.name?.toLocaleLowerCase() === name.toLocaleLowerCase() && sameParent(thing, fields),
+  );
+  if (same.length === 0) return [];
+  const [one, many] = [NOUN_WORD[noun], NOUNS_WORD[noun]];
+  return [same.length === 1 ? `There is a ${one} called ${name} already.` : `There are ${same.length} ${many} called ${name} already.`];
+}
+
+/** Drawer 3 of one cabinet is not drawer 3 of another. */
+function sameParent(thing: Thing, fields: Readonly<Record<string, unknown>>): boolean {
+  return thing.noun !== 'place' || thing.in === fields['in'];
+}

@@ -1,0 +1,57 @@
+import type { Celsius, InjectorId, Kilopascals, WaxId } from '../brand.ts';
+import { dayInWords } from '../day-words.ts';
+import type { Injector, Mould, Shelf, Wax } from '../shelf.ts';
+import { titleOf } from '../title.ts';
+
+export interface RunChoice {
+  readonly wax?: WaxId | undefined;
+  readonly injector?: InjectorId | undefined;
+  readonly waxC?: Celsius | undefined;
+  readonly pressureKpa?: Kilopascals | undefined;
+}
+
+/** What a careful caster would say before this mould, wax, injector and setting are used together. */
+export function runWarnings(shelf: Shelf, mould: Mould, choice: RunChoice): readonly string[] {
+  const wax = choice.wax ? shelf.things.wax.get(choice.wax) : undefined;
+  const injector = choice.injector ? shelf.things.injector.get(choice.injector) : undefined;
+  return [...mouldWarnings(mould), ...(wax ? waxWarnings(shelf, wax, injector, choice) : []), ...pressureWarnings(shelf, injector, choice)];
+}
+
+/** Why a mould should not be picked for a run: it failed, or was taken out of use. */
+export function mouldWarnings(mould: Mould): readonly string[] {
+  const warnings: string[] = [];
+  if (mould.retired) warnings.push(`This mould was retired on ${dayInWords(mould.retired.on)}: ${mould.retired.reason}.`);
+  if (mould.grade === 'failed') {
+    const why = mould.faults?.length ? `: ${mould.faults.join(', ')}` : '';
+    warnings.push(`This mould was marked failed${mould.gradeOn ? ` on ${dayInWords(mould.gradeOn)}` : ''}${why}.`);
+  }
+  return warnings;
+}
+
+function waxWarnings(shelf: Shelf, wax: Wax, injector: Injector | undefined, { waxC }: RunChoice): readonly string[] {
+  const name = titleOf(shelf, wax);
+  const warnings: string[] = [];
+  if (wax.use === 'sticky') warnings.push(`${name} is a sticky wax: it holds pieces in place and is not for injecting.`);
+  if (wax.retired) warnings.push(`${name} was retired: ${wax.retired.reason}.`);
+  if (injector?.pressure && wax.pressure === 'needs high' && injector.pressure !== 'high') {
+    warnings.push(`${name} needs the high-pressure injector; ${titleOf(shelf, injector)} is a ${injector.pressure}-pressure one.`);
+  }
+  if (injector?.pressure === 'high' && wax.pressure === 'low only') {
+    warnings.push(`${name} is for low pressure only; ${titleOf(shelf, injector)} is a high-pressure injector.`);
+  }
+  if (injector?.holds && injector.holds !== wax.id) {
+    warnings.push(`${titleOf(shelf, injector)} is said to hold ${titleOf(shelf, shelf.things.wax.get(injector.holds))}, not ${name}.`);
+  }
+  if (waxC !== undefined && wax.injectHighC !== undefined && waxC > wax.injectHighC) {
+    warnings.push(`${waxC} °C is hotter than the ${wax.injectHighC} °C written down for ${name}.`);
+  }
+  if (waxC !== undefined && wax.injectLowC !== undefined && waxC < wax.injectLowC) {
+    warnings.push(`${waxC} °C is cooler than the ${wax.injectLowC} °C written down for ${name}.`);
+  }
+  return warnings;
+}
+
+function pressureWarnings(shelf: Shelf, injector: Injector | undefined, { pressureKpa }: RunChoice): readonly string[] {
+  if (pressureKpa === undefined || injector?.maxKpa === undefined || pressureKpa <= injector.maxKpa) return [];
+  return [`${pressureKpa} kPa is more than the ${injector.maxKpa} kPa that ${titleOf(shelf, injector)} is made for.`];
+}

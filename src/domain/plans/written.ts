@@ -1,0 +1,40 @@
+import { defined } from '../bench.ts';
+import type { Day } from '../brand.ts';
+import { dayInWords } from '../day-words.ts';
+import type { Entry } from '../entry.ts';
+import { parseEntry } from '../entry.ts';
+import { formProblem } from '../form-problem.ts';
+import { isProblem, type Problem } from '../problem.ts';
+
+const KEYED = /^Entry [^,]*, \w+: (\w+): (.*)$/s;
+
+/** An entry as it will be kept, through the same check that reads a backup; what is wrong comes back beside the field it is about. */
+export function written(raw: object): Entry | Problem {
+  const entry = parseEntry(defined(raw));
+  if (!isProblem(entry)) return entry;
+  const [, field, says] = KEYED.exec(entry.says) ?? [];
+  return formProblem({ [field ?? 'form']: says ?? entry.says });
+}
+
+/** All of them, or the first thing that is wrong. */
+export function allWritten(raws: readonly object[]): readonly Entry[] | Problem {
+  const entries: Entry[] = [];
+  for (const raw of raws) {
+    const entry = written(raw);
+    if (isProblem(entry)) return entry;
+    entries.push(entry);
+  }
+  return entries;
+}
+
+/** Things are written down after they happen. */
+export function notAhead(on: Day | undefined, today: Day, field = 'on'): Problem | undefined {
+  if (on === undefined || on <= today) return undefined;
+  return formProblem({ [field]: `${dayInWords(on)} has not come yet.` });
+}
+
+/** A day to come, for a next look or a return. */
+export function notPast(day: Day | undefined, today: Day, field: string): Problem | undefined {
+  if (day === undefined || day >= today) return undefined;
+  return formProblem({ [field]: `${dayInWords(day)} has gone by already.` });
+}
