@@ -1,0 +1,138 @@
+import { execFileSync } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { findImports, lineOf, withoutComments } from './support/imports.ts';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** From each part of the app: the parts (or single files) and the packages it may import. `main.tsx` may import everything. */
+const table: Readonly<Record<string, { readonly parts: readonly string[]; readonly packages: readonly string[] }>> = {
+  'src/domain': { parts: ['src/domain'], packages: ['date-fns', 'papaparse', 'fastest-levenshtein'] },
+  'src/worker': { parts: ['src/worker', 'src/domain'], packages: [] },
+  'src/store': { parts: ['src/store', 'src/domain'], packages: ['dexie'] },
+  'src/device': {
+    parts: ['src/device', 'src/domain', 'src/worker/protocol.ts', 'sw/messages.ts', 'demo-data'],
+    packages: ['zxing-wasm', 'workbox-window', 'idb-keyval'],
+  },
+  'src/actions': { parts: ['src/actions', 'src/domain', 'src/store', 'src/device'], packages: [] },
+  'src/views': { parts: ['src/views', 'src/domain', 'src/store', 'src/device'], packages: [] },
+  'src/ui': { parts: ['src/ui', 'src/domain', 'src/actions', 'src/views'], packages: ['preact', '@preact/signals'] },
+  sw: { parts: ['sw'], packages: ['workbox-core', 'workbox-precaching', 'workbox-routing'] },
+};
+
+const files = ['src', 'sw']
+  .flatMap((part) =>
+    readdirSync(join(root, part), { recursive: true, encoding: 'utf8' }).map((path) => posix.join(part, path.replaceAll('\\', '/'))),
+  )
+  .sort();
+const sources = files.filter((path) => /\.tsx?$/.test(path)).map((path) => ({ path, text: readFileSync(join(root, path), 'utf8') }));
+
+function isWithin(path: string, part: string): boolean {
+  return path === part || path.startsWith(`${part}/`);
+}
+
+function packageOf(specifier: string): string {
+  return specifier
+    .split('/')
+    .slice(0, specifier.startsWith('@') ? 2 : 1)
+    .join('/');
+}
+
+function importFaults(path: string, text: string): string[] {
+  const part = Object.keys(table).find((name) => isWithin(path, name));
+  if (path === 'src/main.tsx') return [];
+  const may = part ? table[part] : undefined;
+  if (!may) return [`${path} belongs to no part of the app`];
+  return findImports(text).flatMap(({ specifier, line }) => {
+    const isRelative = specifier.startsWith('.');
+    const target = isRelative ? posix.join(dirname(path), specifier.replace(/\?.*$/, '')) : packageOf(specifier);
+    const allowed = isRelative ? may.parts.some((name) => isWithin(target, name)) : may.packages.includes(target);
+    return allowed ? [] : [`${path}:${line} imports ${target}`];
+  });
+}
+
+/** Every place in comment-free code where something stands that must not. */
+function found(path: string, text: string, banned: RegExp): string[] {
+  const code = withoutComments(text);
+  return [...code.matchAll(banned)].map((match) => `${path}:${lineOf(code, match.index)} ${match[0]}`);
+}
+
+describe('what may import what', () => {
+  test('every import in src and sw is in the table', () => {
+    expect(sources.length).toBeGreaterThan(20);
+    expect(sources.flatMap(({ path, text }) => importFaults(path, text))).toEqual([]);
+  });
+
+  test.each([
+    ['src/domain/a.ts', "import { liveQuery } from 'dexie';", 'src/domain/a.ts:1 imports dexie'],
+    ['src/domain/a.ts', "\nimport type { Keeper } from '../store/keeper.ts';", 'src/domain/a.ts:2 imports src/store/keeper.ts'],
+    ['src/store/a.ts', "export { x } from '../ui/x.ts';", 'src/store/a.ts:1 imports src/ui/x.ts'],
+    ['src/store/a.ts', "export * from '../ui/x.ts';", 'src/store/a.ts:1 imports src/ui/x.ts'],
+    ['src/ui/screens/a.tsx', "const s = await import('../../store/keeper.ts');", 'src/ui/screens/a.tsx:1 imports src/store/keeper.ts'],
+    ['src/ui/a.tsx', "type K = import('../store/keeper.ts').Keeper;", 'src/ui/a.tsx:1 imports src/store/keeper.ts'],
+    ['src/views/a.ts', "import {\n  x,\n} from 'preact/hooks';", 'src/views/a.ts:1 imports preact'],
+    ['src/device/a.ts', "import '../worker/jobs.ts';", 'src/device/a.ts:1 imports src/worker/jobs.ts'],
+    ['sw/a.ts', "import x from '../src/domain/x.ts';", 'sw/a.ts:1 imports src/domain/x.ts'],
+    ['src/domain/a.ts', "const apostrophe = /'/; import { x } from 'preact';", 'src/domain/a.ts:1 imports preact'],
+    ['src/odd/a.ts', '', 'src/odd/a.ts belongs to no part of the app'],
+  ])('%s may not say: %s', (path, text, fault) => {
+    expect(importFaults(path, text)).toEqual([fault]);
+  });
+
+  test('neither comments nor strings are taken for imports', () => {
+    const text =
+      "// import { x } from 'dexie';\n/* export * from 'preact' */\nconst s = 'https://x.example'; const t = \"bring it from 'a'\";";
+    expect(importFaults('src/domain/a.ts', text)).toEqual([]);
+  });
+});
+
+describe('the core', () => {
+  const banned = /\bDate\.now\b|\bnew Date\(\s*\)|\bMath\.random\b|\bcrypto\b|\bperformance\.now\b/g;
+
+  test('takes time, ids and chance as arguments', () => {
+    const domain = sources.filter(({ path }) => isWithin(path, 'src/domain'));
+    expect(domain.length).toBeGreaterThan(10);
+    expect(domain.flatMap(({ path, text }) => found(path, text, banned))).toEqual([]);
+  });
+
+  test.each(['Date.now()', 'new Date()', 'Math.random()', 'crypto.randomUUID()'])('would be caught with %s in it', (code) => {
+    expect(found('a.ts', `\nconst x = ${code};`, banned)).toHaveLength(1);
+  });
+});
+
+describe('the shape of the tree', () => {
+  test('folders are named for a noun', () => {
+    expect(files.filter((path) => path.split('/').some((name) => /^(utils?|helpers?|common|shared|misc)(\.tsx?)?$/.test(name)))).toEqual(
+      [],
+    );
+  });
+
+  test('no file only passes others on', () => {
+    expect(files.filter((path) => /(^|\/)index\.tsx?$/.test(path))).toEqual([]);
+  });
+
+  test('no file is over 300 lines', () => {
+    const long = sources.map(({ path, text }) => ({ path, lines: text.split('\n').length - 1 })).filter(({ lines }) => lines > 300);
+    expect(long).toEqual([]);
+  });
+
+  test('nothing else lies at the top', () => {
+    const names = [
+      'README.md',
+      'DEVELOPERS.md',
+      'package.json',
+      'tsconfig.json',
+      'package-lock.json',
+      'src',
+      'sw',
+      'tests',
+      'demo-data',
+      'icons',
+    ];
+    const kept = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8', maxBuffer: 1e8 }).trim().split('\n');
+    const tops = [...new Set(kept.map((path) => path.split('/')[0] ?? ''))].filter((name) => !name.startsWith('.'));
+    expect(tops.filter((name) => !names.includes(name))).toEqual([]);
+  });
+});
