@@ -18,10 +18,12 @@ const types = {
   '.webmanifest': 'application/manifest+json',
 };
 
+/** @typedef {{ url: string, port: number, stop: () => Promise<void> }} Served */
+
 /**
  * Serves a built app from memory: only what was there at the start can be asked for, and a rebuild meanwhile mixes nothing.
  * @param {{ dir: string, port?: number, base?: string }} options `port` 0 takes a free one; `base` is a sub-path such as `/studio/`
- * @returns {Promise<{ url: string, port: number, stop: () => Promise<void> }>}
+ * @returns {Promise<Served>}
  */
 export function serveApp({ dir, port = 0, base = '/' }) {
   const files = readAll(dir, base);
@@ -39,8 +41,10 @@ export function serveApp({ dir, port = 0, base = '/' }) {
       const address = server.address();
       const taken = address && typeof address === 'object' ? address.port : port;
       const stop = () => {
+        /** @type {Promise<void>} */
+        const stopped = new Promise((done) => server.close(() => done()));
         server.closeAllConnections();
-        return /** @type {Promise<void>} */ (new Promise((done) => server.close(() => done())));
+        return stopped;
       };
       resolve({ url: `http://localhost:${taken}${base}`, port: taken, stop });
     });

@@ -1,0 +1,89 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { appDir } from '../../.config/build.mjs';
+import { type Served, serveApp } from '../../.config/server.mjs';
+import { keptOffline, type OpenApp, openApp } from '../support/browser.ts';
+import { makeNextVersion } from '../support/next-version.ts';
+
+let app: OpenApp;
+let server: Served;
+let next: ReturnType<typeof makeNextVersion>;
+
+beforeAll(() => {
+  next = makeNextVersion();
+});
+afterAll(() => next.remove());
+
+beforeEach(async () => {
+  server = await serveApp({ dir: appDir, base: '/studio/' });
+  app = await openApp({ url: server.url, demo: true });
+  await keptOffline(app.page);
+});
+afterEach(async () => {
+  await app.close();
+  await server.stop();
+});
+
+async function publish(dir: string): Promise<void> {
+  await server.stop();
+  server = await serveApp({ dir, port: server.port, base: '/studio/' });
+}
+
+/** The browser looks for a new version when a page is opened; this asks it to look now. */
+function look(page: Page): Promise<unknown> {
+  return page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+}
+
+function isNext(page: Page): Promise<boolean> {
+  return page.evaluate(() => document.querySelector('meta[name=version]') !== null);
+}
+
+/** Something typed and not yet saved anywhere: it is there as long as the page was not reloaded. */
+async function type(page: Page, text: string): Promise<void> {
+  await page.evaluate(() => document.body.append(Object.assign(document.createElement('input'), { id: 'typed' })));
+  await page.fill('#typed', text);
+}
+
+test('opens with its server gone, under a sub-path', async () => {
+  await server.stop();
+  await app.page.reload();
+  await app.page.waitForSelector('#app > *');
+  const another = await app.context.newPage();
+  await another.goto(`${server.url}?demo#/where`);
+  await another.waitForSelector('#app > *');
+});
+
+test('a new version waits over what is being typed, in old and new tabs, until it is taken; then every tab has it', async () => {
+  const { page } = app;
+  await type(page, 'half a sentence');
+  await publish(next.dir);
+  await look(page);
+  const take = page.getByRole('button', { name: 'Take it now' });
+  await take.waitFor();
+  const another = await app.context.newPage();
+  await another.goto(`${server.url}?demo`);
+  await another.waitForSelector('#app > *');
+  expect([await isNext(page), await isNext(another)]).toEqual([false, false]);
+  expect(await page.inputValue('#typed')).toBe('half a sentence');
+
+  await Promise.all([page.waitForEvent('load'), another.waitForEvent('load'), take.click()]);
+  await Promise.all([page.waitForSelector('#app > *'), another.waitForSelector('#app > *')]);
+  expect([await isNext(page), await isNext(another)]).toEqual([true, true]);
+});
+
+test('a new version is complete before it is offered: with the server gone again it opens, and the old files are thrown away', async () => {
+  const { page } = app;
+  await publish(next.dir);
+  await look(page);
+  const take = page.getByRole('button', { name: 'Take it now' });
+  await take.waitFor();
+  await server.stop();
+  await Promise.all([page.waitForEvent('load'), take.click()]);
+  await page.waitForSelector('#app > *');
+  expect(await isNext(page)).toBe(true);
+  const kept = await page.evaluate(async () => {
+    const [name = ''] = await caches.keys();
+    return (await (await caches.open(name)).keys()).filter(({ url }) => url.includes('index.html')).length;
+  });
+  expect(kept).toBe(1);
+});
