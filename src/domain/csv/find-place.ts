@@ -1,0 +1,131 @@
+import { fold } from '../folding.ts';
+import type { Found, Register } from './register.ts';
+import { kindInName } from './word-cell.ts';
+
+interface Node {
+  readonly ref: string;
+  parent: string | undefined;
+}
+
+const PARTED = /\s*[/>›»\\→,;|]\s*|\s+[-–—]\s+/;
+/** “A3”, “B-12”: a drawer's label that starts with its cabinet's letter (common practice, no source). */
+const LETTERED = /^([A-Z]{1,2})[\s.-]?(\d{1,3})[a-z]?$/;
+const KIND_WORDS = /^(?:cabinet|cupboard|cab|drawer|shelf|box|tray|room|rack|unit|chest)\s+/;
+
+/** Leads words such as “Cabinet A / A3” to a place on the shelf, and makes the places that are missing. */
+export class PlaceFinder {
+  private readonly register: Register;
+  private readonly nodes = new Map<string, Node>();
+  private readonly byWord = new Map<string, Node[]>();
+  /** Drafts made because something stands there; a row of a list of places may still give them their fields. */
+  readonly implied = new Set<string>();
+
+  constructor(register: Register) {
+    this.register = register;
+    for (const { id, name, label, in: parent } of register.known.things.place) this.enter(id, parent, name, label);
+  }
+
+  enter(ref: string, parent: string | undefined, ...names: readonly (string | undefined)[]): void {
+    const node = { ref, parent };
+    this.nodes.set(ref, node);
+    const words = names.flatMap((name) => (name ? [fold(name), fold(name).replace(KIND_WORDS, '')] : []));
+    for (const word of new Set(words)) {
+      const list = this.byWord.get(word);
+      if (list) list.push(node);
+      else this.byWord.set(word, [node]);
+    }
+  }
+
+  /** Places of that name; with `above`, only those that stand in places of those names. */
+  all(name: string, above: readonly string[] = []): readonly Node[] {
+    const word = fold(name);
+    const named = this.byWord.get(word) ?? this.byWord.get(word.replace(KIND_WORDS, '')) ?? [];
+    return named.filter((node) => this.isUnder(node, above));
+  }
+
+  private isUnder(node: Node, above: readonly string[]): boolean {
+    let left = [...above];
+    const seen = new Set<string>();
+    for (let at = node.parent; at !== undefined && left.length > 0 && !seen.has(at); at = this.nodes.get(at)?.parent) {
+      seen.add(at);
+      const wanted = left.at(-1) as string;
+      if (this.all(wanted).some((each) => each.ref === at)) left = left.slice(0, -1);
+    }
+    return left.length === 0;
+  }
+
+  /** Stands one place in another; false, and nothing changed, when that one stands in it already. */
+  put(ref: string, parent: string): boolean {
+    const node = this.nodes.get(ref);
+    const seen = new Set<string>();
+    for (let at: string | undefined = parent; at !== undefined && !seen.has(at); at = this.nodes.get(at)?.parent) {
+      if (at === ref) return false;
+      seen.add(at);
+    }
+    if (node) node.parent = parent;
+    return true;
+  }
+
+  /** The place that the words lead to. Without a `ref` several have that name, which `doubt` says. */
+  find(words: string, cabinet?: string): { ref?: string; isNew: boolean; doubt?: string; made: readonly string[] } {
+    const coded = this.register.lookUp('place', words);
+    if (coded !== undefined && this.nodes.get(coded) && words.length === 8 && this.all(words).length === 0)
+      return { ref: coded, isNew: false, made: [] };
+    const above = cabinet === undefined ? [] : segments(cabinet);
+    const whole = this.all(words, above);
+    const path = whole.length > 0 ? [words] : segments(words);
+    const full = [...above, ...path];
+    const last = full.at(-1) ?? words;
+    const found = whole.length > 0 ? whole : this.all(last, full.slice(0, -1));
+    if (found.length > 1)
+      return {
+        isNew: false,
+        made: [],
+        doubt: `${found.length} places are called “${last}”: write the cabinet too. It comes in without a place.`,
+      };
+    if (found[0]) return { ref: found[0].ref, isNew: found[0].ref.startsWith('#'), made: [] };
+    return this.make(full);
+  }
+
+  private make(path: readonly string[]): Found & { made: readonly string[] } {
+    const near = path.length === 1 ? this.register.near('place', path[0] ?? '') : undefined;
+    const lettered = path.length === 1 ? LETTERED.exec(path[0] ?? '')?.[1] : undefined;
+    const full = lettered === undefined || lettered === path[0] ? path : [`Cabinet ${lettered}`, ...path];
+    const made: string[] = [];
+    let parent: string | undefined;
+    full.forEach((name, depth) => {
+      const there = this.all(name, full.slice(0, depth)).find((node) => depth === 0 || node.parent === parent);
+      if (there) {
+        parent = there.ref;
+        return;
+      }
+      const kind = kindInName(name) ?? (full.length === 1 || depth < full.length - 1 ? 'cabinet' : 'drawer');
+      parent = this.add(name, parent, { kind });
+      this.implied.add(parent);
+      const called = kindInName(name) === undefined ? `${kind} ${name}` : name;
+      made.push(depth === 0 ? called : `${called} in ${full[depth - 1]}`);
+    });
+    const doubt = near ? `“${path[0]}” is new; there is a “${near}” already.` : undefined;
+    return { ref: parent as string, isNew: true, made, ...(doubt ? { doubt } : {}) };
+  }
+
+  /** Records a place. Its order among its siblings is the number its name ends in. */
+  add(name: string, parent: string | undefined, fields: Record<string, unknown>): string {
+    const order = /(\d{1,4})\D*$/.exec(name)?.[1];
+    const ref = this.register.draft('place', {
+      name,
+      ...(parent ? { in: parent } : {}),
+      ...(order ? { order: Number(order) } : {}),
+      ...fields,
+    });
+    this.enter(ref, parent, name, fields['label'] as string | undefined);
+    return ref;
+  }
+}
+
+export function segments(words: string): string[] {
+  return words
+    .split(PARTED)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}

@@ -1,0 +1,56 @@
+import type { Code } from '../brand.ts';
+import type { Desk } from '../desk.ts';
+import type { Entry } from '../entry.ts';
+import type { Noun } from '../noun.ts';
+import { draftIndex, type ImportPlan, isTaken, type PlanDraft } from './plan.ts';
+
+/** The drafts that the rows brought in need, each once, and each after those it refers to. */
+export function neededDrafts(plan: ImportPlan, flipped: ReadonlySet<number>): readonly number[] {
+  const needed = new Set<number>();
+  const add = (index: number): void => {
+    if (needed.has(index)) return;
+    const draft = plan.drafts[index] as PlanDraft;
+    for (const part of [draft, draft.fields ?? {}]) {
+      for (const [key, value] of Object.entries(part)) if (REFS.has(key)) for (const each of [value].flat()) addRef(each);
+    }
+    needed.add(index);
+  };
+  const addRef = (value: unknown): void => {
+    const index = typeof value === 'string' ? draftIndex(value) : undefined;
+    if (index !== undefined) add(index);
+  };
+  for (const row of plan.rows) if (isTaken(row, flipped)) for (const index of row.drafts) add(index);
+  return [...needed];
+}
+
+/** The entries of the rows that are brought in, as one action: withdrawing the first takes all of it back. */
+export function planEntries(desk: Desk, plan: ImportPlan, flipped: ReadonlySet<number>): readonly Entry[] {
+  const ids = new Map<number, string>();
+  const codes = new Set(plan.drafts.flatMap((draft) => (draft.fields?.['code'] as Code | undefined) ?? []));
+  const freshCode = (noun: Noun): Code => {
+    // Thousands of codes are drawn at once: two alike among them are likelier than one that the shelf has.
+    for (;;) {
+      const code = desk.code(noun);
+      if (codes.has(code)) continue;
+      codes.add(code);
+      return code;
+    }
+  };
+  const idOf = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(idOf);
+    const index = typeof value === 'string' ? draftIndex(value) : undefined;
+    return index === undefined ? value : ids.get(index);
+  };
+  const resolved = (part: object) =>
+    Object.fromEntries(Object.entries(part).map(([key, value]) => [key, REFS.has(key) ? idOf(value) : value]));
+  return neededDrafts(plan, flipped).map((index) => {
+    const { fields, ...rest } = plan.drafts[index] as PlanDraft;
+    const own = fields ? { fields: { code: fields['code'] ?? freshCode(rest.noun as Noun), ...resolved(fields) } } : {};
+    const entry = { ...desk.entry(), ...resolved(rest), ...own } as unknown as Entry;
+    ids.set(index, entry.id);
+    return entry;
+  });
+}
+
+/** Where an entry or a field may name another thing; anywhere else `#12` is only what somebody wrote. */
+const REFS = new Set(['design', 'master', 'wax', 'in', 'periods', 'at', 'mould', 'of']);

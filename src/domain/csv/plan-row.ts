@@ -1,0 +1,136 @@
+import type { Code } from '../brand.ts';
+import { nounOfCode, parseCode } from '../label.ts';
+import { isProblem } from '../problem.ts';
+import type { PlaceFinder } from './find-place.ts';
+import type { KnownThing } from './known.ts';
+import { Leads } from './leads.ts';
+import type { Matcher } from './matcher.ts';
+import { draftIndex, type RowPlan } from './plan.ts';
+import { planPlace } from './plan-place.ts';
+import type { Register } from './register.ts';
+import type { RowCells } from './row-cells.ts';
+import { sideDrafts } from './side-drafts.ts';
+import type { Row } from './table.ts';
+import type { Target } from './targets.ts';
+
+export interface Planning {
+  readonly target: Target;
+  readonly register: Register;
+  readonly places: PlaceFinder;
+  readonly matcher: Matcher;
+  /** Label codes met in the list, and on which line. */
+  readonly codes: Map<string, number>;
+  /** Known things by id, for saying where they stand. */
+  readonly byId: ReadonlyMap<string, KnownThing>;
+}
+
+export function unreadable(row: Row, says: readonly string[]): RowPlan {
+  const title = row.cells.map((cell) => cell.trim()).find((cell) => cell !== '') ?? '';
+  return { line: row.line, state: 'unreadable', take: false, title: title.slice(0, 60), says, drafts: [], cells: row.cells };
+}
+
+/** What becomes of a row whose cells are read. */
+export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan {
+  const { target, register } = planning;
+  if (row.broken !== undefined) return unreadable(row, [row.broken]);
+  if (cells.broken.length > 0) return unreadable(row, cells.broken);
+  const code = codeOf(planning, cells);
+  if (code.broken) return unreadable(row, [code.broken]);
+  if (code.thing) {
+    planning.matcher.take(code.thing.id);
+    return exists(planning, row, code.thing.name ?? code.value ?? '', code.thing);
+  }
+  const name = nameOf(cells, code.value === undefined);
+  if (name !== undefined && name.length > 120) return unreadable(row, ['Name: it is longer than 120 characters.']);
+  if (target === 'place') return planPlace(planning, row, cells, name, code.value);
+  if (name === undefined && (target === 'design' || target === 'wax' || cells.parts['design'] === undefined)) {
+    return unreadable(row, [target === 'design' || target === 'wax' ? 'There is no name.' : 'There is neither a name nor a design.']);
+  }
+  const mark = register.drafts.length;
+  const leads = new Leads(planning, cells);
+  const match = planning.matcher.match(
+    { name, design: leads.refs.design, size: cells.fields['size'] as string | undefined, at: leads.refs.at },
+    row.line,
+  );
+  const title = name ?? [cells.parts['design'], cells.fields['size']].filter(Boolean).join(' ');
+  if (match.same) return exists(planning, row, title, match.same);
+  const fields: Record<string, unknown> = {
+    ...(name === undefined ? {} : { name }),
+    ...(code.value ? { code: code.value } : {}),
+    ...cells.fields,
+    ...leads.fields(target),
+  };
+  const grams = cells.parts['grams'];
+  const at = leads.refs.at;
+  const own = register.add({ kind: 'recorded', noun: target, fields, ...(at ? { at } : {}), ...(grams === undefined ? {} : { grams }) });
+  const side = sideDrafts(`#${own}`, cells);
+  if (side.broken) {
+    register.drafts.length = Math.max(mark, own);
+    return unreadable(row, [side.broken]);
+  }
+  const drafts = [own, ...side.drafts.map((draft) => register.add(draft))];
+  if (name !== undefined) register.name(target, name, `#${own}`);
+  if (code.value) {
+    register.takeCode(code.value, target, `#${own}`);
+    planning.codes.set(code.value, row.line);
+  }
+  const doubts = [...cells.doubts, ...leads.doubts, ...code.doubts];
+  let take = true;
+  if (match.like) {
+    doubts.push(`One like it stands on the shelf already${placed(planning, match.like)}. Choose it to bring in another.`);
+    take = false;
+  } else if (match.line !== undefined) {
+    doubts.push(
+      `It is the same as line ${match.line}. ${name === undefined ? 'It comes in as another one.' : 'Choose it to bring in another.'}`,
+    );
+    take = name === undefined;
+  }
+  return { line: row.line, state: doubts.length > 0 ? 'doubtful' : 'new', take, title, says: [...doubts, ...leads.says], drafts };
+}
+
+export function exists(planning: Planning, row: Row, title: string, thing: KnownThing): RowPlan {
+  return {
+    line: row.line,
+    state: 'exists',
+    take: false,
+    title,
+    says: [`It is on the shelf already${placed(planning, thing)}; nothing is changed.`],
+    drafts: [],
+  };
+}
+
+function placed({ byId }: Planning, thing: KnownThing): string {
+  const place = thing.at === undefined ? undefined : byId.get(thing.at)?.name;
+  return place === undefined ? '' : `, in ${place}`;
+}
+
+/** The studio's own number and the name, as the one name a thing goes by. */
+function nameOf(cells: RowCells, withNumber: boolean): string | undefined {
+  const number = withNumber ? (cells.parts['number'] as string | undefined) : undefined;
+  const name = (cells.parts['name'] as string | undefined)?.replace(/\s+/g, ' ');
+  if (number === undefined || name === undefined || name.includes(number)) return name ?? number;
+  return `${number} ${name}`;
+}
+
+interface RowCode {
+  readonly value?: Code;
+  readonly thing?: KnownThing;
+  readonly broken?: string;
+  readonly doubts: readonly string[];
+}
+
+function codeOf({ register, target, codes, byId }: Planning, cells: RowCells): RowCode {
+  const raw = cells.parts['number'] as string | undefined;
+  if (raw === undefined) return { doubts: [] };
+  const code = parseCode(raw);
+  if (isProblem(code))
+    return code.says.includes('slip') ? { doubts: [`${code.says} It is kept as a number of your own.`] } : { doubts: [] };
+  const line = codes.get(code);
+  if (line !== undefined) return { doubts: [], broken: `The code ${code} is on line ${line} already; a code is one thing’s.` };
+  const carrier = register.coded(code);
+  const thing = carrier && draftIndex(carrier.ref) === undefined ? byId.get(carrier.ref) : undefined;
+  if (carrier && carrier.noun !== target) return { doubts: [], broken: `The code ${code} is on a ${carrier.noun}’s label.` };
+  if (thing) return { thing, value: code, doubts: [] };
+  if (nounOfCode(code) !== target) return { doubts: [], broken: `The code ${code} is for a ${nounOfCode(code)}, not for a ${target}.` };
+  return { value: code, doubts: [] };
+}

@@ -1,0 +1,44 @@
+import type { Day } from '../brand.ts';
+import type { PlanDraft } from './plan.ts';
+import type { RowCells } from './row-cells.ts';
+
+const SHOTS_MAX = 100_000;
+const WAXES_MAX = 1_000_000;
+
+/** Shots so far, condition and faults of a mould, as the entries that would have told them. */
+export function sideDrafts(own: string, cells: RowCells): { readonly drafts: readonly PlanDraft[]; readonly broken?: string } {
+  const {
+    shots = 0,
+    grade,
+    faults,
+    lastUsed,
+    inspected,
+  } = cells.parts as {
+    shots?: number;
+    grade?: string;
+    faults?: readonly string[];
+    lastUsed?: Day;
+    inspected?: Day;
+  };
+  const drafts: PlanDraft[] = [];
+  if (shots > 0) {
+    const cavities = (cells.fields['cavities'] as number | undefined) ?? 1;
+    if (shots > SHOTS_MAX) return { drafts, broken: `Shots so far: ${shots} is more than ${SHOTS_MAX}.` };
+    if (shots * cavities > WAXES_MAX)
+      return { drafts, broken: `Shots so far: ${shots} of ${cavities} cavities are more than ${WAXES_MAX} waxes.` };
+    drafts.push({
+      kind: 'injected',
+      mould: own,
+      shots,
+      good: shots * cavities,
+      note: 'Shots before Mouldkeep.',
+      ...(lastUsed ? { on: lastUsed } : {}),
+    });
+  }
+  const reason = grade?.startsWith('retired:') ? grade.slice('retired:'.length) : undefined;
+  const judged = reason === undefined ? (grade ?? (faults ? 'watch' : undefined)) : faults ? 'failed' : undefined;
+  const on = inspected ? { on: inspected } : {};
+  if (judged !== undefined) drafts.push({ kind: 'inspected', of: own, grade: judged, ...(faults ? { faults } : {}), ...on });
+  if (reason !== undefined) drafts.push({ kind: 'retired', of: own, reason, ...on });
+  return { drafts };
+}
