@@ -1,0 +1,9 @@
+import type { Entry } from '../domain/entry.ts';
+import { planWithdraw, type Withdraw } from '../domain/plans/withdraw.ts';
+import type { Problem } from '../domain/problem.ts';
+import type { Deps } from './deps.ts';
+
+/** Takes the action an entry belongs to back, when nothing that came later would be left in the air. */
+export function takeBack({ keeper }: Pick<Deps, 'keeper'>, command: Withdraw): Promise<readonly Entry[] | Problem> {
+  return keeper.act((shelf, desk) => planWithdraw(shelf, desk, command));
+}

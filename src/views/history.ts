@@ -1,0 +1,117 @@
+import type { EntryId, PlaceId, Sha256, WaxId } from '../domain/brand.ts';
+import { dayInWords } from '../domain/day-words.ts';
+import type { Entry } from '../domain/entry.ts';
+import { FIELD_WORDS } from '../domain/field-words.ts';
+import { sayCount, sayMass, sayPressure, sayTemperature } from '../domain/measure-words.ts';
+import { pathText } from '../domain/nesting.ts';
+import type { Shelf } from '../domain/shelf.ts';
+import { titleOf } from '../domain/title.ts';
+import type { Units } from '../domain/units.ts';
+
+/** One line of a thing's history, readable by somebody who was not there. */
+export interface HistoryLine {
+  readonly id: EntryId;
+  readonly day: string;
+  readonly by?: string;
+  readonly says: string;
+  readonly note?: string;
+  readonly pictures: readonly Sha256[];
+  readonly entry: Entry;
+}
+
+export function historyOf(shelf: Shelf, entries: readonly Entry[], units: Units): readonly HistoryLine[] {
+  return entries.map((entry) => ({
+    id: entry.id,
+    day: dayInWords(entry.on),
+    ...(entry.by ? { by: entry.by } : {}),
+    says: saysOf(shelf, entry, units),
+    ...(entry.note ? { note: entry.note } : {}),
+    pictures: entry.pictures ?? [],
+    entry,
+  }));
+}
+
+function counted(parts: { readonly [what: string]: number | undefined } | undefined): string {
+  return Object.entries(parts ?? {})
+    .map(([what, count]) => `${count} ${what}`)
+    .join(', ');
+}
+
+const place = (shelf: Shelf, id: PlaceId | undefined) => pathText(shelf, id) || 'a place that is no longer recorded';
+const inWax = (shelf: Shelf, id: WaxId | undefined) => (id ? ` in ${titleOf(shelf, shelf.things.wax.get(id))}` : '');
+const list = (words: readonly string[] | undefined) => (words?.length ? `: ${words.join(', ')}` : '');
+
+function saysOf(shelf: Shelf, entry: Entry, units: Units): string {
+  switch (entry.kind) {
+    case 'recorded':
+      return `Recorded${entry.at ? ` in ${place(shelf, entry.at)}` : ''}.`;
+    case 'corrected':
+      return correctedSays(entry);
+    case 'moved':
+      return movedSays(shelf, entry);
+    case 'injected':
+      return injectedSays(shelf, entry, units);
+    case 'inspected':
+      return `Looked at and found ${entry.grade}${list(entry.faults)}.${entry.next ? ` Next look by ${dayInWords(entry.next)}.` : ''}`;
+    case 'failed':
+      return `Failed${list(entry.faults)}.`;
+    case 'retired':
+      return `Retired: ${entry.reason}.`;
+    case 'received':
+      return `Received ${sayMass(entry.grams, units)}${entry.lot ? `, lot ${entry.lot}` : ''}.`;
+    case 'weighed':
+      return `Weighed: ${sayMass(entry.grams, units)} left.`;
+    case 'counted':
+      return `Counted: ${sayCount(entry.pieces, 'piece')}.`;
+    case 'dressed':
+      return `${entry.good} dressed${entry.scrapped ? `, ${entry.scrapped} thrown out` : ''}.`;
+    case 'invested':
+      return `Invested ${sayCount(
+        entry.waxes.reduce((sum, lot) => sum + lot.pieces, 0),
+        'wax',
+        'waxes',
+      )}.`;
+    case 'cast':
+      return `Cast in ${entry.metal}: ${entry.sound} sound${entry.scrap ? `; scrap: ${counted(entry.scrap)}` : ''}.`;
+    case 'measured':
+      return `Measured${entry.sizes?.length ? `: ${entry.sizes.map((size) => `${size.name} ${size.mm} mm`).join(', ')}` : ''}${entry.grams ? `, ${sayMass(entry.grams, units)}` : ''}.`;
+    case 'issued':
+      return `${entry.pieces ? sayCount(entry.pieces, 'piece') : entry.grams ? sayMass(entry.grams, units) : 'Some'} ${entry.reason}${entry.to ? ` to ${entry.to}` : ''}.`;
+    case 'withdrawn':
+      return 'Took an entry back.';
+  }
+}
+
+function correctedSays(entry: Extract<Entry, { kind: 'corrected' }>): string {
+  const fields = Object.keys(entry.fields).map((field) => FIELD_WORDS[field] ?? field);
+  if (fields.length > 0) return `Put right: ${fields.map((word) => word.toLocaleLowerCase()).join(', ')}.`;
+  if ('aside' in entry && entry.aside) {
+    const said = Object.entries(entry.aside).map(([flag, until]) =>
+      until ? `“${flag}” set aside until ${dayInWords(until)}` : `“${flag}” taken up again`,
+    );
+    return `${said.join('; ')}.`;
+  }
+  return entry.pictures?.length ? `Added ${sayCount(entry.pictures.length, 'picture')}.` : 'Put right.';
+}
+
+function movedSays(shelf: Shelf, entry: Extract<Entry, { kind: 'moved' }>): string {
+  const to = shelf.things.place.get(entry.to);
+  const others = entry.things.length > 1 ? ` with ${sayCount(entry.things.length - 1, 'other thing')}` : '';
+  const until = entry.until ? ` until ${dayInWords(entry.until)}` : '';
+  if (to?.kind === 'away') return `Lent to ${to.holder ?? titleOf(shelf, to)}${until}${others}.`;
+  return `Moved to ${place(shelf, entry.to)}${entry.usual === 'kept' ? ' for a while' : ''}${until}${others}.`;
+}
+
+function injectedSays(shelf: Shelf, entry: Extract<Entry, { kind: 'injected' }>, units: Units): string {
+  const rejects = counted(entry.rejects);
+  const settings = [
+    ...(entry.waxC === undefined ? [] : [sayTemperature(entry.waxC, units)]),
+    ...(entry.pressureKpa === undefined ? [] : [sayPressure(entry.pressureKpa, units)]),
+    ...(entry.holdS === undefined ? [] : [`${entry.holdS} s`]),
+  ];
+  const where = entry.good > 0 && entry.to ? ` The waxes went to ${place(shelf, entry.to)}.` : '';
+  return (
+    `${sayCount(entry.shots, 'shot')}${inWax(shelf, entry.wax)}: ${sayCount(entry.good, 'good wax', 'good waxes')}` +
+    `${rejects ? `; rejects: ${rejects}` : ', no rejects'}${settings.length > 0 ? ` (${settings.join(', ')})` : ''}.${where}`
+  );
+}
