@@ -1,0 +1,34 @@
+// Builds a site of the app with the bench's own page beside it, then runs tests/bench/main.ts, which is TypeScript, through Vite.
+import { cpSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, runnerImport } from 'vite';
+import { appDir, freshenApp } from './build.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const siteDir = join(root, '.build/bench');
+
+freshenApp();
+rmSync(siteDir, { recursive: true, force: true });
+cpSync(appDir, siteDir, { recursive: true });
+await build({
+  configFile: false,
+  root,
+  base: './',
+  publicDir: false,
+  logLevel: 'warn',
+  build: {
+    outDir: join(siteDir, 'bench'),
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    rolldownOptions: { input: join(root, 'tests/bench/page.ts'), output: { entryFileNames: 'page.js' } },
+  },
+});
+writeFileSync(
+  join(siteDir, 'bench/index.html'),
+  '<!doctype html><html lang="en"><title>Bench</title><script type="module" src="page.js"></script></html>',
+);
+
+/** @typedef {{ main: (at: { siteDir: string, appDir: string }) => Promise<number> }} Bench */
+const { module } = await /** @type {typeof runnerImport<Bench>} */ (runnerImport)('/tests/bench/main.ts', { root, configFile: false });
+process.exitCode = await module.main({ siteDir, appDir });
