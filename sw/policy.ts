@@ -1,5 +1,6 @@
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { rootAddress } from './address.ts';
 
 export interface Precached {
   readonly url: string;
@@ -21,12 +22,4 @@ export function answerNavigation(scope: string): void {
       return elsewhere ? Response.redirect(elsewhere) : shell(options);
     }),
   );
-}
-
-/** The scope's root with the query kept, or nothing if the address is the root already. Browsers carry the `#…` over by themselves. */
-export function rootAddress(url: URL, scope: string): string | undefined {
-  const root = new URL(scope);
-  if (url.pathname === root.pathname || url.pathname === `${root.pathname}index.html`) return undefined;
-  root.search = url.search;
-  return root.href;
 }
