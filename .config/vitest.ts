@@ -31,8 +31,8 @@ export default defineConfig({
           globalSetup: 'tests/support/built-app.ts',
           // Each test has a browser of its own, and small machines have two cores.
           maxWorkers: 2,
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 90_000,
+          hookTimeout: 90_000,
         },
       },
     ],
