@@ -16,49 +16,52 @@ export function piecesOf(thing: Thing): number {
   return thing.noun === 'injectedWax' || thing.noun === 'casting' ? Math.max(0, thing.pieces) : 1;
 }
 
-interface Tally {
-  /** Pieces of one noun standing directly in each place. */
-  readonly pieces: ReadonlyMap<PlaceId, number>;
-  /** For each design, the pieces of one noun standing directly in each place. */
-  readonly byDesign: ReadonlyMap<DesignId, ReadonlyMap<PlaceId, number>>;
-}
+type ByPlace = ReadonlyMap<PlaceId, number>;
 
-/** One noun's tally is made again only when a thing of that noun changed. */
-const tallies = new WeakMap<object, Tally>();
+/** One noun's tallies are made again only when a thing of that noun changed. */
+const placeTallies = new WeakMap<object, ByPlace>();
+const designTallies = new WeakMap<object, ReadonlyMap<DesignId, ByPlace>>();
 
-function tallyOf(things: ReadonlyMap<string, Thing>): Tally {
-  const known = tallies.get(things);
-  if (known) return known;
-  const pieces = new Map<PlaceId, number>();
-  const byDesign = new Map<DesignId, Map<PlaceId, number>>();
-  for (const thing of things.values()) {
-    if (!takesRoom(thing)) continue;
-    const at = thing.at as PlaceId;
-    const count = piecesOf(thing);
-    if (count === 0) continue;
-    pieces.set(at, (pieces.get(at) ?? 0) + count);
-    const design = 'design' in thing ? thing.design : undefined;
-    if (design === undefined) continue;
-    const places = byDesign.get(design);
-    if (places) places.set(at, (places.get(at) ?? 0) + count);
-    else byDesign.set(design, new Map([[at, count]]));
-  }
-  const tally = { pieces, byDesign };
-  tallies.set(things, tally);
-  return tally;
+function add(tally: Map<PlaceId, number>, place: PlaceId, count: number): void {
+  tally.set(place, (tally.get(place) ?? 0) + count);
 }
 
 /** Pieces of a noun standing directly in each place. */
-export function piecesByPlace(shelf: Shelf, noun: StandingNoun): ReadonlyMap<PlaceId, number> {
-  return tallyOf(shelf.things[noun] as ReadonlyMap<string, Thing>).pieces;
+export function piecesByPlace(shelf: Shelf, noun: StandingNoun): ByPlace {
+  const things = shelf.things[noun] as ReadonlyMap<string, Thing>;
+  const known = placeTallies.get(things);
+  if (known) return known;
+  const tally = new Map<PlaceId, number>();
+  for (const thing of things.values()) {
+    if (!takesRoom(thing)) continue;
+    const count = piecesOf(thing);
+    if (count > 0) add(tally, thing.at as PlaceId, count);
+  }
+  placeTallies.set(things, tally);
+  return tally;
+}
+
+/** Of each design, the pieces of a noun standing directly in each place. */
+function byDesign(shelf: Shelf, noun: StandingNoun): ReadonlyMap<DesignId, ByPlace> {
+  const things = shelf.things[noun] as ReadonlyMap<string, Thing>;
+  const known = designTallies.get(things);
+  if (known) return known;
+  const tallies = new Map<DesignId, Map<PlaceId, number>>();
+  for (const thing of things.values()) {
+    const design = 'design' in thing ? thing.design : undefined;
+    const count = design === undefined || !takesRoom(thing) ? 0 : piecesOf(thing);
+    if (design === undefined || count === 0) continue;
+    const tally = tallies.get(design) ?? new Map<PlaceId, number>();
+    add(tally, thing.at as PlaceId, count);
+    tallies.set(design, tally);
+  }
+  designTallies.set(things, tallies);
+  return tallies;
 }
 
 /** Pieces of a design (moulds, masters, waxes and castings together) standing directly in each place, added to `into`. */
 export function addPlacesOfDesign(shelf: Shelf, design: DesignId, into: Map<PlaceId, number>): void {
-  for (const noun of STANDING) {
-    const places = tallyOf(shelf.things[noun] as ReadonlyMap<string, Thing>).byDesign.get(design);
-    for (const [place, count] of places ?? []) into.set(place, (into.get(place) ?? 0) + count);
-  }
+  for (const noun of STANDING) for (const [place, count] of byDesign(shelf, noun).get(design) ?? []) add(into, place, count);
 }
 
 /** Pieces standing directly in a place, boxes inside it not counted. */

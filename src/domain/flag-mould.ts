@@ -88,7 +88,7 @@ function lookFlag(mould: Mould, rules: Rules): Flag | undefined {
   const lastLook = gradeOn ?? mould.since;
   const days = rules.studio.lookDays ?? LOOK_DAYS;
   if (lastRun === undefined || lastRun <= lastLook || lastLook > addDays(rules.today, -days)) return undefined;
-  const seen = gradeOn ? `Last looked at on ${dayInWords(gradeOn)}` : 'Never looked at';
-  const says = `${seen}, ${spanInWords(daysBetween(lastLook, rules.today))} ago, and shot since; a look is due every ${days} days.`;
-  return flagOn(mould, rules, 'look due', 'note', gradeOn ? says : `Never looked at since it was recorded ${spanInWords(daysBetween(lastLook, rules.today))} ago, and shot since; a look is due every ${days} days.`, 'Inspect it.');
+  const ago = spanInWords(daysBetween(lastLook, rules.today));
+  const seen = gradeOn ? `Last looked at on ${dayInWords(gradeOn)}, ${ago} ago` : `Never looked at since it was recorded ${ago} ago`;
+  return flagOn(mould, rules, 'look due', 'note', `${seen}, and shot since; a look is due every ${days} days.`, 'Inspect it.');
 }

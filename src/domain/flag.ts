@@ -1,6 +1,5 @@
 import type { Day, ThingId } from './brand.ts';
-import type { FlagKind } from './entry.ts';
-import { SI_UNITS, type Units } from './units.ts';
+import { FLAG_KINDS, type FlagKind } from './entry.ts';
 import type { Thing } from './shelf.ts';
 import type { StudioFields } from './studio.ts';
 
@@ -13,30 +12,32 @@ export interface Flag {
   readonly kind: FlagKind;
   readonly of: ThingId;
   readonly level: Level;
+  /** Its place in a list, most pressing level first, then in the order of the kinds: 0 to RANKS − 1. */
+  readonly rank: number;
   readonly says: string;
   readonly todo: string;
   /** Set aside: it counts again from that day on. */
   readonly asideUntil?: Day;
 }
 
+export const RANKS = LEVELS.length * FLAG_KINDS.length;
+
+export function rankOf(level: Level, kind: FlagKind): number {
+  return (LEVELS.length - 1 - LEVELS.indexOf(level)) * FLAG_KINDS.length + FLAG_KINDS.indexOf(kind);
+}
+
 /** What flags are judged by besides the things themselves. */
 export interface Rules {
   readonly today: Day;
   readonly studio: StudioFields;
-  readonly units: Units;
 }
 
-export function rulesOf(today: Day, studio: StudioFields, units: Units = SI_UNITS): Rules {
-  return { today, studio, units };
+export function rulesOf(today: Day, studio: StudioFields): Rules {
+  return { today, studio };
 }
 
 export function flagOn(thing: Thing, rules: Rules, kind: FlagKind, level: Level, says: string, todo: string): Flag {
   const until = thing.aside?.[kind];
-  const flag = { kind, of: thing.id, level, says, todo };
+  const flag = { kind, of: thing.id, level, rank: rankOf(level, kind), says, todo };
   return until !== undefined && until > rules.today ? { ...flag, asideUntil: until } : flag;
-}
-
-/** Worse than another: by level, then in the order of the flag kinds. */
-export function worseLevel(a: Level, b: Level): Level {
-  return LEVELS.indexOf(a) >= LEVELS.indexOf(b) ? a : b;
 }
