@@ -1,5 +1,6 @@
-import { distance } from 'fastest-levenshtein';
-import type { SearchDocument, SearchIndex } from './search-index.ts';
+import { nearest } from './nearest.ts';
+import type { SearchIndex } from './search-index.ts';
+import { RANK, type SearchDocument, type SearchPart } from './search-part.ts';
 
 /** A word of the query that nothing has, and the nearest words there are; none when nothing is near. */
 export interface Correction {
@@ -8,84 +9,100 @@ export interface Correction {
 }
 
 export interface Found {
-  /** All matches, best first. */
-  readonly documents: readonly SearchDocument[];
+  /** For each part, how well each document answers all the words: the worst of its ranks, RANK.none when one of the words is missing. */
+  readonly ranks: readonly Uint8Array[];
   readonly corrections: readonly Correction[];
 }
 
-/** How well a document answers: 0 its name starts so, 1 a word of its name, 2 a word of its record, 3 somewhere inside a word. */
-const RANKS = 4;
-const INSTEAD_MAX = 3;
-
-/** Mistakes forgiven in a word: none up to three letters, one up to six, two from seven on. */
-export function slipsForgiven(word: string): number {
-  if (/\d/.test(word)) return 0;
-  return word.length < 4 ? 0 : word.length < 7 ? 1 : 2;
-}
-
-/**
- * Documents that have all the words. `among` may be an earlier answer to a query that these words only narrow down. A word that no document
- * has is looked for by its nearest spellings.
- */
-export function search(index: SearchIndex, words: readonly string[], among: readonly SearchDocument[] = index.documents): Found {
-  if (words.length === 0) return { documents: [], corrections: [] };
-  const plain = ranked(
-    among,
-    words.map((word) => [word]),
-  );
-  if (plain.length > 0) return { documents: plain, corrections: [] };
+/** Looks for documents that have all the words. A word that none has is looked for by its nearest spellings, unless `mayCorrect` is false. */
+export function search(index: SearchIndex, words: readonly string[], mayCorrect = true): Found {
+  const ranks = index.parts.map((part) => new Uint8Array(part.documents.length).fill(words.length === 0 ? RANK.none : 0));
   const corrections: Correction[] = [];
-  const wanted = words.map((word) => {
-    if (index.documents.some((document) => document.text.includes(word))) return [word];
-    const instead = nearest(index.vocabulary(), word);
-    corrections.push({ typed: word, instead });
-    return instead;
-  });
-  if (corrections.length === 0 || wanted.some((spellings) => spellings.length === 0)) return { documents: [], corrections };
-  return { documents: ranked(index.documents, wanted), corrections };
-}
-
-/** The nearest words within the slips forgiven: whole words first, else beginnings of words, for those still typing. */
-export function nearest(vocabulary: Iterable<string>, word: string): readonly string[] {
-  const most = slipsForgiven(word);
-  if (most === 0) return [];
-  let best = most + 0.5;
-  let found: string[] = [];
-  for (const candidate of vocabulary) {
-    if (candidate.length < word.length - most) continue;
-    const isLong = candidate.length > word.length + most;
-    const slips = distance(word, isLong ? candidate.slice(0, word.length) : candidate) + (isLong ? 0.5 : 0);
-    if (slips > best || slips > most + 0.5) continue;
-    if (slips < best) found = [];
-    best = slips;
-    found.push(candidate);
-  }
-  return found.sort().slice(0, INSTEAD_MAX);
-}
-
-function ranked(documents: readonly SearchDocument[], words: readonly (readonly string[])[]): SearchDocument[] {
-  const buckets: SearchDocument[][] = Array.from({ length: 2 * RANKS }, () => []);
-  for (const document of documents) {
-    let worst = 0;
-    for (const spellings of words) {
-      const rank = rankOf(document, spellings);
-      if (rank > worst) worst = rank;
-      if (rank === RANKS) break;
+  for (const word of words) {
+    let spellings: readonly string[] = [word];
+    let numbers = numbersWith(index, word);
+    if (numbers.length === 0 && mayCorrect) {
+      spellings = nearest(wordsInUse(index), word);
+      corrections.push({ typed: word, instead: spellings });
+      numbers = spellings.flatMap((spelling) => numbersWith(index, spelling));
     }
-    if (worst < RANKS) buckets[worst + (document.isSpent ? RANKS : 0)]?.push(document);
+    const hits = numbers.map((number) => ({ number, begins: spellings.some((spelling) => index.words[number]?.startsWith(spelling)) }));
+    for (const [at, part] of index.parts.entries()) narrow(part, ranks[at] as Uint8Array, hits);
   }
-  return buckets.flat();
+  return { ranks, corrections };
 }
 
-function rankOf(document: SearchDocument, spellings: readonly string[]): number {
-  let best = RANKS;
-  for (const word of spellings) {
-    const found = document.text.indexOf(word);
-    if (found < 0) continue;
-    if (found === 1) return 0;
-    const { length } = document.name;
-    if (document.text.includes(` ${word}`)) best = Math.min(best, found < length && document.name.includes(` ${word}`) ? 1 : 2);
-    else best = Math.min(best, 3);
+function isIn(part: SearchPart, word: number): boolean {
+  return word + 1 < part.starts.length && part.starts[word] !== part.starts[word + 1];
+}
+
+/** The lexicon remembers words of things changed since; only those that something has count. */
+function numbersWith(index: SearchIndex, piece: string): number[] {
+  const numbers: number[] = [];
+  for (let word = 0; word < index.words.length; word++) {
+    if ((index.words[word] as string).includes(piece) && index.parts.some((part) => isIn(part, word))) numbers.push(word);
   }
-  return best;
+  return numbers;
+}
+
+function wordsInUse(index: SearchIndex): readonly string[] {
+  return index.words.filter((_, word) => index.parts.some((part) => isIn(part, word)));
+}
+
+/** Leaves each document the worse of the rank it had and the best that one of these words gives it. */
+function narrow(part: SearchPart, ranks: Uint8Array, hits: readonly { readonly number: number; readonly begins: boolean }[]): void {
+  const gained = new Uint8Array(ranks.length).fill(RANK.none);
+  const { starts, postings } = part;
+  for (const { number, begins } of hits) {
+    if (!isIn(part, number)) continue;
+    const end = starts[number + 1] as number;
+    for (let at = starts[number] as number; at < end; at++) {
+      const posting = postings[at] as number;
+      const rank = begins ? posting & 3 : RANK.inside;
+      const document = posting >> 2;
+      if (rank < (gained[document] as number)) gained[document] = rank;
+    }
+  }
+  for (let i = 0; i < ranks.length; i++) if ((gained[i] as number) > (ranks[i] as number)) ranks[i] = gained[i] as number;
+}
+
+export interface Best {
+  readonly documents: readonly SearchDocument[];
+  /** Of all that were found. */
+  readonly count: number;
+}
+
+/** The best `most` of what was found and is wanted: sound before spent, then by rank, noun and title. */
+export function best(index: SearchIndex, found: Found, most: number, isWanted: (document: SearchDocument) => boolean = () => true): Best {
+  const buckets: SearchDocument[][][] = Array.from({ length: 2 * RANK.none }, () => index.parts.map(() => []));
+  let count = 0;
+  index.parts.forEach((part, at) => {
+    const ranks = found.ranks[at] as Uint8Array;
+    for (let i = 0; i < ranks.length; i++) {
+      if (ranks[i] === RANK.none) continue;
+      const document = part.documents[i] as SearchDocument;
+      if (!isWanted(document)) continue;
+      buckets[(ranks[i] as number) + (document.isSpent ? RANK.none : 0)]?.[at]?.push(document);
+      count++;
+    }
+  });
+  const documents: SearchDocument[] = [];
+  for (const bucket of buckets.flat()) {
+    if (documents.length >= most) break;
+    documents.push(...firstByTitle(bucket, most - documents.length));
+  }
+  return { documents, count };
+}
+
+/** The first `most` by title, without sorting all of them. */
+function firstByTitle(documents: readonly SearchDocument[], most: number): SearchDocument[] {
+  const top: SearchDocument[] = [];
+  for (const document of documents) {
+    const last = top.at(-1);
+    if (top.length >= most && last && last.title <= document.title) continue;
+    const after = top.findLastIndex((each) => each.title <= document.title);
+    top.splice(after + 1, 0, document);
+    if (top.length > most) top.pop();
+  }
+  return top;
 }

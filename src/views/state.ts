@@ -1,0 +1,36 @@
+import type { Mould, Shelf, Thing } from '../domain/shelf.ts';
+
+/** States a thing can be in, each with a shape and a colour of its own on screen. */
+export type StateName = 'sound' | 'watch' | 'worn' | 'failed' | 'unknown' | 'intermediate' | 'retired' | 'away' | 'low';
+
+export interface State {
+  readonly name: StateName;
+  readonly word: string;
+}
+
+/** What to say of a thing at a glance, most telling first; empty for things that have no condition. */
+export function statesOf(shelf: Shelf, thing: Thing): readonly State[] {
+  const states: State[] = [];
+  if (thing.retired) states.push({ name: 'retired', word: thing.retired.reason });
+  if (thing.noun === 'mould') states.push(...mouldStates(thing));
+  if (thing.noun === 'master') states.push(...masterStates(thing));
+  if (thing.at !== undefined && shelf.things.place.get(thing.at)?.kind === 'away') states.push({ name: 'away', word: 'away' });
+  return states;
+}
+
+function mouldStates(mould: Mould): readonly State[] {
+  const grade: State = mould.grade ? { name: mould.grade, word: mould.grade } : { name: 'unknown', word: 'not looked at yet' };
+  const states = mould.retired && !mould.grade ? [] : [grade];
+  return mould.purpose === 'intermediate' ? [...states, { name: 'intermediate', word: 'intermediate' }] : states;
+}
+
+function masterStates(master: Thing<'master'>): readonly State[] {
+  if (master.grade) return [{ name: master.grade, word: master.grade }];
+  if (master.state === 'broken' || master.state === 'lost') return [{ name: 'failed', word: master.state }];
+  return master.state ? [{ name: master.state, word: master.state }] : [];
+}
+
+/** Whether it should not be reached for any more: failed or out of use. */
+export function isSpent(thing: Thing): boolean {
+  return thing.retired !== undefined || ('grade' in thing && thing.grade === 'failed');
+}
