@@ -27,6 +27,16 @@ function whenIdle(job: () => void): void {
   else setTimeout(job, 500);
 }
 
+/** The fitting moment: something of the studio's own has just been saved for the first time. */
+function askOnceSomethingIsKept({ keeper, settings, askToPersist }: Deps): void {
+  const stop = keeper.subscribe(() => {
+    stop();
+    if (settings.get('asked-to-persist')) return;
+    settings.set('asked-to-persist', true);
+    void askToPersist();
+  });
+}
+
 async function start(): Promise<void> {
   const root = document.getElementById('app');
   if (!root) return;
@@ -67,6 +77,7 @@ async function start(): Promise<void> {
     keeping,
     askToPersist: askPersist,
   };
+  if (!isDemo) askOnceSomethingIsKept(deps);
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void keeper.catchUp();
   });

@@ -67,7 +67,16 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       // The link form of a label opens here.
       return <ScanScreen code={first} />;
     default:
-      return <Empty title="There is no such screen" actions={<a class="button button-main" href="#/">To the shelves</a>} />;
+      return (
+        <Empty
+          title="There is no such screen"
+          actions={
+            <a class="button button-main" href="#/">
+              To the shelves
+            </a>
+          }
+        />
+      );
   }
 }
 

@@ -1,6 +1,6 @@
-import type { ComponentChildren, JSX } from 'preact';
+import type { ButtonHTMLAttributes, ComponentChildren } from 'preact';
 
-interface ButtonProps extends Omit<JSX.ButtonHTMLAttributes<HTMLButtonElement>, 'size' | 'icon'> {
+interface ButtonProps extends Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'size' | 'icon'> {
   /** `main` is the one likely next action of a screen. */
   look?: 'main' | 'plain' | 'quiet' | 'danger';
   children: ComponentChildren;
@@ -14,7 +14,15 @@ export function Button({ look = 'plain', children, type = 'button', class: extra
   );
 }
 
-export function LinkButton({ look = 'plain', href, children }: { look?: 'main' | 'plain' | 'quiet'; href: string; children: ComponentChildren }) {
+export function LinkButton({
+  look = 'plain',
+  href,
+  children,
+}: {
+  look?: 'main' | 'plain' | 'quiet';
+  href: string;
+  children: ComponentChildren;
+}) {
   return (
     <a class={`button button-${look}`} href={href}>
       {children}

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useId } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import type { Problem } from '../../domain/problem.ts';
 
 interface FieldProps {
@@ -19,8 +19,25 @@ interface FieldProps {
 }
 
 /** A labelled text field, its unit, a hint and what is wrong with it. */
-export function Field({ label, value, onInput, hint, problem, keys = 'text', type = 'text', lines = 1, unit, max, list, autoFocus }: FieldProps) {
+export function Field({
+  label,
+  value,
+  onInput,
+  hint,
+  problem,
+  keys = 'text',
+  type = 'text',
+  lines = 1,
+  unit,
+  max,
+  list,
+  autoFocus,
+}: FieldProps) {
   const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (autoFocus) input.current?.focus();
+  }, [autoFocus]);
   const says = typeof problem === 'string' ? problem : problem?.says;
   const common = {
     id,
@@ -37,7 +54,7 @@ export function Field({ label, value, onInput, hint, problem, keys = 'text', typ
         {lines > 1 ? (
           <textarea {...common} rows={lines} />
         ) : (
-          <input {...common} type={type} inputMode={keys} list={list ? `${id}-list` : undefined} autoComplete="off" autoFocus={autoFocus} />
+          <input {...common} type={type} inputMode={keys} list={list ? `${id}-list` : undefined} autoComplete="off" ref={input} />
         )}
         {unit && <span class="field-unit">{unit}</span>}
       </div>

@@ -20,7 +20,14 @@ export type IconName = keyof typeof ICONS;
 export function Icon({ name, size = 26 }: { name: IconName; size?: number }) {
   return (
     <svg class="icon" width={size} height={size} viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-      <path d={ICONS[name]} fill="none" stroke="currentColor" stroke-width={name === 'more' ? 4 : 2} stroke-linecap="round" stroke-linejoin="round" />
+      <path
+        d={ICONS[name]}
+        fill="none"
+        stroke="currentColor"
+        stroke-width={name === 'more' ? 4 : 2}
+        stroke-linecap="round"
+        stroke-linejoin="round"
+      />
     </svg>
   );
 }

@@ -19,7 +19,15 @@ export function lazy<P extends object>(fetchScreen: () => Promise<ComponentType<
       );
     }, [Part]);
     if (isBroken) {
-      return <ProblemNote problem={{ problem: true, says: 'This screen could not be loaded.', kept: 'Nothing was lost. Load the page again, once while online.' }} />;
+      return (
+        <ProblemNote
+          problem={{
+            problem: true,
+            says: 'This screen could not be loaded.',
+            kept: 'Nothing was lost. Load the page again, once while online.',
+          }}
+        />
+      );
     }
     return Part ? <Part {...props} /> : <p class="wait">Opening…</p>;
   };

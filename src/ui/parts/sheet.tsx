@@ -5,13 +5,21 @@ import { Icon } from './icon.tsx';
 /** Slides over the screen on a phone, stands in its middle on a desk; Escape and a tap outside close it. */
 export function Sheet({ title, onClose, children }: { title: string; onClose: () => void; children: ComponentChildren }) {
   const dialog = useRef<HTMLDialogElement>(null);
+  const close = useRef(onClose);
+  close.current = onClose;
   useEffect(() => {
     const element = dialog.current;
+    const tapOutside = (event: MouseEvent) => {
+      if (event.target === element) close.current();
+    };
     element?.showModal();
-    return () => element?.close();
+    element?.addEventListener('click', tapOutside);
+    return () => {
+      element?.removeEventListener('click', tapOutside);
+      element?.close();
+    };
   }, []);
   return (
-    // The keyboard's way out is the dialog's own Escape, heard as `cancel`.
     <dialog
       ref={dialog}
       class="sheet"
@@ -19,9 +27,6 @@ export function Sheet({ title, onClose, children }: { title: string; onClose: ()
       onCancel={(event) => {
         event.preventDefault();
         onClose();
-      }}
-      onClick={(event) => {
-        if (event.target === dialog.current) onClose();
       }}
     >
       <div class="sheet-inner">

@@ -20,7 +20,13 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
     <div class="stepper">
       <label for={id}>{label}</label>
       <div class="stepper-row">
-        <button type="button" class="stepper-button" aria-label={`${label}: one less`} disabled={value <= low} onClick={() => set(value - 1)}>
+        <button
+          type="button"
+          class="stepper-button"
+          aria-label={`${label}: one less`}
+          disabled={value <= low}
+          onClick={() => set(value - 1)}
+        >
           <Icon name="minus" />
         </button>
         <input
@@ -34,14 +40,26 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
           }}
         />
         {unit && <span class="field-unit">{unit}</span>}
-        <button type="button" class="stepper-button" aria-label={`${label}: one more`} disabled={value >= high} onClick={() => set(value + 1)}>
+        <button
+          type="button"
+          class="stepper-button"
+          aria-label={`${label}: one more`}
+          disabled={value >= high}
+          onClick={() => set(value + 1)}
+        >
           <Icon name="plus" />
         </button>
       </div>
       {leaps.length > 0 && (
         <div class="stepper-leaps">
           {leaps.map((leap) => (
-            <button type="button" key={leap} class="button button-quiet" aria-label={`${label}: ${Math.abs(leap)} ${leap < 0 ? 'less' : 'more'}`} onClick={() => set(value + leap)}>
+            <button
+              type="button"
+              key={leap}
+              class="button button-quiet"
+              aria-label={`${label}: ${Math.abs(leap)} ${leap < 0 ? 'less' : 'more'}`}
+              onClick={() => set(value + leap)}
+            >
               {leap < 0 ? `−${-leap}` : `+${leap}`}
             </button>
           ))}

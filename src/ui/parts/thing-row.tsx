@@ -1,7 +1,19 @@
 import type { ComponentChildren } from 'preact';
 
 /** One thing in a list: a tap opens it. */
-export function ThingRow({ href, title, detail, marks, picture }: { href: string; title: string; detail?: string; marks?: ComponentChildren; picture?: ComponentChildren }) {
+export function ThingRow({
+  href,
+  title,
+  detail,
+  marks,
+  picture,
+}: {
+  href: string;
+  title: string;
+  detail?: string;
+  marks?: ComponentChildren;
+  picture?: ComponentChildren;
+}) {
   return (
     <li class="row">
       <a href={href} class="row-link">

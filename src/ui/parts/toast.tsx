@@ -55,13 +55,23 @@ export function ToastPart() {
               onClick={async () => {
                 const outcome = await withdraw(deps, undo.id);
                 if (isProblem(outcome)) sayProblem(outcome);
-                else toast.value = { says: undo.kind === 'withdrawn' ? 'Done again.' : 'Taken back.', ...(outcome[0] ? { undo: outcome[0] } : {}) };
+                else
+                  toast.value = {
+                    says: undo.kind === 'withdrawn' ? 'Done again.' : 'Taken back.',
+                    ...(outcome[0] ? { undo: outcome[0] } : {}),
+                  };
               }}
             >
               {undo.kind === 'withdrawn' ? 'Do it again' : 'Undo'}
             </button>
           )}
-          <button type="button" class="button button-quiet" onClick={() => { toast.value = null; }}>
+          <button
+            type="button"
+            class="button button-quiet"
+            onClick={() => {
+              toast.value = null;
+            }}
+          >
             Close
           </button>
         </div>

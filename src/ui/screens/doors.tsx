@@ -1,6 +1,6 @@
+import { Shape } from '../parts/shape.tsx';
 import { go } from '../router.ts';
 import { useDeps } from '../studio.tsx';
-import { Shape } from '../parts/shape.tsx';
 
 /** First opening: three ways in. */
 export function DoorsScreen({ onEnter }: { onEnter: () => void }) {
@@ -23,7 +23,9 @@ export function DoorsScreen({ onEnter }: { onEnter: () => void }) {
         <button type="button" class="door" onClick={() => enter('#/bring-in')}>
           <Shape name="low" size={28} />
           <strong>Bring in my list</strong>
-          <span>A spreadsheet or a pasted table of moulds, masters, waxes or drawers. You see what each row becomes before anything is kept.</span>
+          <span>
+            A spreadsheet or a pasted table of moulds, masters, waxes or drawers. You see what each row becomes before anything is kept.
+          </span>
         </button>
         <button type="button" class="door" onClick={() => enter('#/')}>
           <Shape name="unknown" size={28} />
@@ -31,7 +33,10 @@ export function DoorsScreen({ onEnter }: { onEnter: () => void }) {
           <span>Draw a cabinet by rows and columns and put the first mould in it. A name and a place are enough.</span>
         </button>
       </div>
-      <p class="doors-foot">Everything stays on this device. Put Mouldkeep on the home screen before you type anything in: an installed app and a browser tab may keep separate shelves.</p>
+      <p class="doors-foot">
+        Everything stays on this device. Put Mouldkeep on the home screen before you type anything in: an installed app and a browser tab
+        may keep separate shelves.
+      </p>
     </main>
   );
 }

@@ -1,5 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Keeping } from '../../actions/deps.ts';
+import { joinJournalFile } from '../../actions/join-journal.ts';
+import { BACKUP_ON, saveJournal } from '../../actions/save-journal.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Choices } from '../parts/field.tsx';
@@ -24,10 +26,11 @@ export function SettingsScreen() {
   const shelf = useShelf();
   const [keeping, setKeeping] = useState<Keeping>({});
   const [isBusy, setBusy] = useState(false);
+  const [, setBackups] = useState(0);
   const [theme, setTheme] = useState<Theme>(() => deps.settings.get<Theme>('theme') ?? 'auto');
   const look = () => void deps.keeping().then(setKeeping);
   useEffect(look, [deps]);
-  const lastBackup = deps.settings.get<string>('backup-on');
+  const lastBackup = deps.settings.get<string>(BACKUP_ON);
 
   return (
     <Screen title="This device">
@@ -48,15 +51,19 @@ export function SettingsScreen() {
                 ? 'No: it has promised to keep it.'
                 : 'Yes, when the phone runs out of room.'}
           </dd>
-          <dt>Last backup</dt>
-          <dd>{lastBackup ?? 'None has been made on this device.'}</dd>
+          <dt>Last saved copy</dt>
+          <dd>{lastBackup ?? 'None has been saved from this device.'}</dd>
         </dl>
         {keeping.isPersistent === false && (
           <div class="button-row">
             <Button
               onClick={async () => {
                 const isGranted = await deps.askToPersist();
-                say(isGranted ? 'The browser has promised to keep the shelves.' : 'The browser did not promise it. Installing Mouldkeep on the home screen usually helps.');
+                say(
+                  isGranted
+                    ? 'The browser has promised to keep the shelves.'
+                    : 'The browser did not promise it. Installing Mouldkeep on the home screen usually helps.',
+                );
                 look();
               }}
             >
@@ -80,6 +87,43 @@ export function SettingsScreen() {
             else document.documentElement.dataset['theme'] = next;
           }}
         />
+      </section>
+      <section class="card">
+        <h2>A copy elsewhere</h2>
+        <p>
+          The journal holds every entry, as text. Photographs are not in it yet. Keep a copy off this device: a lost phone takes its shelves
+          with it.
+        </p>
+        <div class="button-row">
+          <Button
+            onClick={async () => {
+              const outcome = await saveJournal(deps);
+              if (isProblem(outcome)) sayProblem(outcome);
+              else say(`Saved a journal of ${outcome.toLocaleString('en-GB')} entries.`);
+              setBackups((count) => count + 1);
+            }}
+          >
+            Save the journal
+          </Button>
+          <label class="button button-plain file-button">
+            Join a saved journal
+            <input
+              type="file"
+              accept=".txt,.jsonl,text/plain"
+              onChange={async (event) => {
+                const file = event.currentTarget.files?.[0];
+                event.currentTarget.value = '';
+                if (!file) return;
+                const outcome = await joinJournalFile(deps, file);
+                if (isProblem(outcome)) sayProblem(outcome);
+                else
+                  say(
+                    `The journal holds ${outcome.held.toLocaleString('en-GB')} entries; ${outcome.added.toLocaleString('en-GB')} were new here.`,
+                  );
+              }}
+            />
+          </label>
+        </div>
       </section>
       <section class="card">
         <h2>Lists</h2>

@@ -1,0 +1,151 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { serveApp } from '../../.config/server.mjs';
+import { findBrowser } from '../support/find-browser.ts';
+import { quietFlags } from '../support/quiet-flags.ts';
+import { benchDecode } from './decode.ts';
+import { firstLoad } from './first-load.ts';
+import { logRuns, openShelf, typeLetters } from './screens.ts';
+import type { StudioSize } from './studio.ts';
+import { type Figure, judged, table } from './table.ts';
+
+const BIG: StudioSize = { things: 20_000, moulds: 5_000, entries: 100_000, seed: 7 };
+const SMALL: StudioSize = { things: 2_000, moulds: 500, entries: 10_000, seed: 7 };
+const SLOWDOWN = 4;
+const STUDIO = 'mouldkeep';
+
+interface Bench {
+  readonly url: string;
+  readonly chrome: string;
+}
+
+/** Runs everything, prints a table and, last, one line of JSON. Gives the process's exit code: 1 when a bound is missed. */
+export async function main({ siteDir, appDir }: { siteDir: string; appDir: string }): Promise<number> {
+  const chrome = await findBrowser();
+  const server = await serveApp({ dir: siteDir });
+  const figures: Figure[] = [];
+  try {
+    const bench = { url: server.url, chrome };
+    figures.push(firstLoad(appDir));
+    const big = await studio(bench, BIG, figures);
+    const small = await studio(bench, SMALL);
+    figures.push(
+      { name: 'ten times the studio: logging a run', value: big.run / small.run, unit: '×', bound: 1.5 },
+      {
+        name: 'ten times the studio: a letter typed in Where is…',
+        value: big.letter / small.letter,
+        unit: '×',
+        bound: 1.5,
+        note: 'medians',
+      },
+    );
+    for (const row of await benchDecode()) {
+      figures.push({
+        name: `labels: ${row.category}, ${row.label}, ${row.settings}`,
+        value: 100 * row.read,
+        unit: '%',
+        note: `${row.medianMs.toFixed(1)} ms, ${row.wrong} wrong`,
+      });
+    }
+  } finally {
+    await server.stop();
+  }
+  console.log(table(figures));
+  console.log(JSON.stringify(Object.fromEntries(figures.map(({ name, value }) => [name, Number(value.toFixed(3))]))));
+  return figures.every(judged) ? 0 : 1;
+}
+
+/** One studio in a browser of its own: store figures first, then the app's screens on it. */
+async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[] = []): Promise<{ run: number; letter: number }> {
+  const profile = mkdtempSync(join(tmpdir(), 'mouldkeep-bench-'));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: chrome,
+    args: quietFlags,
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+  });
+  try {
+    const page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(`${url}bench/`);
+    await page.waitForFunction('window.bench !== undefined');
+    const restored = await page.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const);
+    if (size === BIG) await storeFigures(context, page, size, restored, figures);
+    const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));
+    await page.goto(url);
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.waitForTimeout(2500);
+    const isBig = size === BIG;
+    const opened = isBig ? await openShelf(context, url, SLOWDOWN) : undefined;
+    const letters = await typeLetters(context, url, SLOWDOWN);
+    const runs = await logRuns(context, url, SLOWDOWN);
+    if (opened) {
+      figures.push(
+        {
+          name: 'open offline to a usable shelf',
+          value: opened.usable,
+          unit: 'ms',
+          bound: 1200,
+          note: `tap answered in ${opened.tap.toFixed(0)} ms more`,
+        },
+        { name: 'open offline, all things loaded', value: opened.all, unit: 'ms', bound: 2500 },
+        {
+          name: 'a letter typed in Where is…, 95 %',
+          value: letters.p95,
+          unit: 'ms',
+          bound: 50,
+          note: `median ${letters.median.toFixed(1)} ms of ${letters.count}`,
+        },
+        { name: 'logging a run, tap to shown', value: runs.median, unit: 'ms', bound: 100, note: `of ${runs.count}` },
+        {
+          name: 'logging a run against a bare strict row',
+          value: runs.median / bare,
+          unit: '×',
+          bound: 2,
+          note: `bare row ${bare.toFixed(1)} ms`,
+        },
+      );
+    }
+    return { run: runs.median, letter: letters.median };
+  } finally {
+    await context.close();
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+}
+
+async function storeFigures(
+  context: BrowserContext,
+  page: Page,
+  size: StudioSize,
+  restored: { ms: number; things: number; entries: number; bytes: number },
+  figures: Figure[],
+): Promise<void> {
+  await page.evaluate((name) => window.bench.layOutThings(name), STUDIO);
+  const read = () => page.evaluate((name) => window.bench.readThings(name, 7), STUDIO);
+  const fast = await read();
+  const slow = await slowed(context, page, read);
+  const plain = await page.evaluate((s) => window.bench.plainRestore(s), size);
+  const of = (figure: { ours: number; plain: number }) => `${figure.ours.toFixed(0)} ms against ${figure.plain.toFixed(0)} ms`;
+  figures.push(
+    { name: 'reading all things against one row each', value: fast.ours / fast.plain, unit: '×', bound: 0.3, note: of(fast) },
+    { name: `the same at ${SLOWDOWN}× slowdown`, value: slow.ours / slow.plain, unit: '×', bound: 0.6, note: of(slow) },
+    {
+      name: 'restoring the journal against indexed rows',
+      value: restored.ms / plain,
+      unit: '×',
+      bound: 0.1,
+      note: `${restored.entries} entries, ${restored.things} things, ${(restored.bytes / 1e6).toFixed(1)} MB: ${(restored.ms / 1000).toFixed(2)} s against ${(plain / 1000).toFixed(1)} s`,
+    },
+  );
+}
+
+async function slowed<T>(context: BrowserContext, page: Page, job: () => Promise<T>): Promise<T> {
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });
+  try {
+    return await job();
+  } finally {
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  }
+}

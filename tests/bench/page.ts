@@ -1,0 +1,107 @@
+import type { Day } from '../../src/domain/brand.ts';
+import type { Entry } from '../../src/domain/entry.ts';
+import { makeJournal, parseJournal } from '../../src/domain/journal.ts';
+import { NOUNS } from '../../src/domain/noun.ts';
+import { isProblem } from '../../src/domain/problem.ts';
+import type { Thing } from '../../src/domain/shelf.ts';
+import { type Keeper, openKeeper } from '../../src/store/keeper.ts';
+import { MouldkeepDb } from '../../src/store/schema.ts';
+import { readMark, shelfOf } from '../../src/store/shelf-rows.ts';
+import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
+import { bigStudio, type StudioSize } from './studio.ts';
+
+/** Opened beside the app, on its origin: does with the app's own store, and with plain IndexedDB, the same work, and times both. */
+const bench = {
+  async keeper(name: string): Promise<Keeper> {
+    const keeper = await openKeeper({
+      name,
+      now: () => Date.now(),
+      today: () => new Date().toISOString().slice(0, 10) as Day,
+      bytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
+      whenIdle: () => undefined,
+    });
+    if (isProblem(keeper)) throw new Error(keeper.says);
+    return keeper;
+  },
+
+  /** Restores a studio into the app's own database from the text of its journal. Gives ms. */
+  async restore(name: string, size: StudioSize): Promise<{ ms: number; things: number; entries: number; bytes: number }> {
+    const text = makeJournal('bench', bigStudio(size));
+    const keeper = await bench.keeper(name);
+    const began = performance.now();
+    const journal = parseJournal(text);
+    if (isProblem(journal)) throw new Error(journal.says);
+    const joined = await keeper.join(journal.entries);
+    const ms = performance.now() - began;
+    if (isProblem(joined)) throw new Error(joined.says);
+    const shelf = keeper.shelf();
+    const things = NOUNS.reduce((sum, noun) => sum + shelf.things[noun].size, 0);
+    keeper.close();
+    return { ms, things, entries: joined, bytes: text.length };
+  },
+
+  /** Adds the same entries as one row each, with two indexes, to a plain store. Gives ms. */
+  async plainRestore(size: StudioSize): Promise<number> {
+    const entries: Entry[] = bigStudio(size);
+    const db = await openPlain('bench-plain-entries', 'rows', ['on', 'kind']);
+    const began = performance.now();
+    await addRows(db, 'rows', entries);
+    const ms = performance.now() - began;
+    db.close();
+    indexedDB.deleteDatabase('bench-plain-entries');
+    return ms;
+  },
+
+  /** Puts the studio's things into a plain store as one row each, for `readThings` to compare. */
+  async layOutThings(name: string): Promise<number> {
+    const keeper = await bench.keeper(name);
+    const shelf = keeper.shelf();
+    const things = NOUNS.flatMap((noun) => [...(shelf.things[noun] as ReadonlyMap<string, Thing>).values()]);
+    keeper.close();
+    const db = await openPlain('bench-plain-things', 'rows', []);
+    await addRows(db, 'rows', things);
+    db.close();
+    return things.length;
+  },
+
+  /** Medians of reading all things: our packed rows, read and made into the shelf, against plain `getAll` of one row each. Gives ms. */
+  async readThings(name: string, times: number): Promise<{ ours: number; plain: number }> {
+    const ours: number[] = [];
+    const plain: number[] = [];
+    const mine = new MouldkeepDb(name);
+    await mine.open();
+    const db = await openPlain('bench-plain-things', 'rows', []);
+    for (let i = 0; i < times; i++) {
+      let began = performance.now();
+      shelfOf(await mine.shelf.toArray(), await readMark(mine));
+      ours.push(performance.now() - began);
+      began = performance.now();
+      await readRows(db, 'rows');
+      plain.push(performance.now() - began);
+    }
+    mine.close();
+    db.close();
+    return { ours: median(ours), plain: median(plain) };
+  },
+
+  /** Median of the bare act: one row added in a strict-durability transaction. Gives ms. */
+  async bareRow(times: number): Promise<number> {
+    const db = await openPlain('bench-plain-row', 'rows', []);
+    const each: number[] = [];
+    for (let i = 0; i < times; i++) each.push(await oneStrictRow(db, 'rows', i));
+    db.close();
+    return median(each);
+  },
+};
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
+
+declare global {
+  interface Window {
+    bench: typeof bench;
+  }
+}
+window.bench = bench;
