@@ -20,6 +20,8 @@ export interface LaunchOptions {
   readonly offline?: boolean;
   /** A YUV4MPEG2 file that the camera shows. */
   readonly video?: string;
+  /** There is a camera, and the user does not allow it. */
+  readonly refusesCamera?: boolean;
   /** A profile folder to open again; without one a fresh profile is made, and removed at the end. */
   readonly profile?: string;
   readonly permissions?: readonly string[];
@@ -50,7 +52,7 @@ export async function launchApp(options: LaunchOptions): Promise<OpenApp> {
   const { url } = options;
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: options.chrome,
-    args: [...quietFlags, ...cameraFlags(options.video)],
+    args: [...quietFlags, ...cameraFlags(options)],
     viewport: options.viewport ?? { width: 390, height: 844 },
     colorScheme: options.colorScheme ?? 'light',
     locale: 'en-GB',
@@ -93,7 +95,8 @@ export async function kill(app: OpenApp): Promise<void> {
   await closed;
 }
 
-function cameraFlags(video: string | undefined): string[] {
+function cameraFlags({ video, refusesCamera }: LaunchOptions): string[] {
+  if (refusesCamera) return ['--use-fake-device-for-media-stream', '--deny-permission-prompts'];
   if (!video) return [];
   return ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream', `--use-file-for-fake-video-capture=${video}`];
 }

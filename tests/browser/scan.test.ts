@@ -1,0 +1,204 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { mod37Check } from '../../src/domain/label.ts';
+import { makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
+import { chance } from '../support/chance.ts';
+import { pngOf } from '../support/label-png.ts';
+import { workshopView, writeLabelVideo } from '../support/label-video.ts';
+
+interface Recorded {
+  readonly id: string;
+  readonly kind: string;
+  readonly noun: string;
+  readonly fields: { readonly code?: string; readonly kind?: string };
+}
+
+/** The demo studio's records, with a label. */
+function demoThing(fits: (entry: Recorded) => boolean): { id: string; code: string } {
+  const lines = readFileSync(new URL('../../demo-data/tern-quay.jsonl', import.meta.url), 'utf8')
+    .trim()
+    .split('\n')
+    .slice(1);
+  for (const line of lines) {
+    const entry = JSON.parse(line) as Recorded;
+    if (entry.kind === 'recorded' && entry.fields.code && fits(entry)) return { id: entry.id, code: entry.fields.code };
+  }
+  throw new Error('the demo studio has no such thing');
+}
+
+const mould = demoThing(({ noun }) => noun === 'mould');
+const drawer = demoThing(({ noun, fields }) => noun === 'place' && fields.kind === 'drawer');
+const UNUSED = `M000000${mod37Check('M000000')}`;
+
+let app: OpenApp | undefined;
+let folder = '';
+beforeEach(() => {
+  folder = makeProfile();
+});
+afterEach(async () => {
+  await app?.close();
+  app = undefined;
+  removeProfile(folder);
+});
+
+function filmOfLabel(code: string): string {
+  const path = join(folder, 'label.y4m');
+  writeLabelVideo(path, code);
+  return path;
+}
+
+async function opened(page: Page, address: string): Promise<void> {
+  await page.waitForURL((url) => url.hash === address, { timeout: 20_000 });
+}
+
+/** Whether any video on the page still shows a live camera. */
+function isCameraOn(page: Page): Promise<boolean> {
+  return page.evaluate(() => {
+    const streams = (window as unknown as { cameras?: MediaStream[] }).cameras ?? [];
+    return streams.some((stream) => stream.getTracks().some((track) => track.readyState === 'live'));
+  });
+}
+
+/** Keeps hold of every camera the page opens, so that a test can see whether it was turned off. */
+async function watchCameras(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const cameras: MediaStream[] = [];
+    Object.assign(window, { cameras });
+    const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+    navigator.mediaDevices.getUserMedia = async (wish) => {
+      const stream = await ask(wish);
+      cameras.push(stream);
+      return stream;
+    };
+  });
+}
+
+/** As when another app comes to the front: headless browsers never hide a page by themselves. */
+async function showPage(page: Page, state: 'hidden' | 'visible'): Promise<void> {
+  await page.evaluate((now) => {
+    Object.defineProperty(document, 'visibilityState', { configurable: true, get: () => now });
+    document.dispatchEvent(new Event('visibilitychange'));
+  }, state);
+}
+
+describe('with a camera', () => {
+  test('a turned, dim, smeared label opens its mould, without a network, and the camera goes off', async () => {
+    app = await openApp({ demo: true, video: filmOfLabel(mould.code), offline: true });
+    const { page } = app;
+    await page.waitForSelector('.bar');
+    await watchCameras(page);
+    await page.click('.bar-scan');
+    await opened(page, `#/mould/${mould.id}`);
+    expect(await page.evaluate(() => (window as unknown as { cameras: MediaStream[] }).cameras.length)).toBe(1);
+    expect(await isCameraOn(page)).toBe(false);
+    app.assertQuiet();
+  });
+
+  test('a drawer’s label opens the drawer', async () => {
+    app = await openApp({ demo: true, video: filmOfLabel(drawer.code), path: '#/scan' });
+    await opened(app.page, `#/place/${drawer.id}`);
+    app.assertQuiet();
+  });
+
+  test('a sound label that nothing carries says so, and can be put on a mould', async () => {
+    app = await openApp({ demo: true, video: filmOfLabel(UNUSED), path: '#/scan' });
+    const { page } = app;
+    await page.getByText(`Nothing here carries ${UNUSED}`).waitFor();
+    expect(await page.getByRole('link', { name: 'Record a new mould with this label' }).getAttribute('href')).toBe(
+      `#/new/mould?code=${UNUSED}`,
+    );
+    await page.getByRole('button', { name: 'Put this label on a mould that is here' }).click();
+    await page.getByLabel('Its name, or a part of it').fill(mould.code);
+    await page
+      .getByRole('dialog')
+      .getByRole('button', { name: `instead of ${mould.code}` })
+      .click();
+    await opened(page, `#/mould/${mould.id}`);
+    await page.getByText(`now carries ${UNUSED}`).waitFor();
+    await page.goto(`${app.url}?demo#/scan`);
+    await opened(page, `#/mould/${mould.id}`);
+    app.assertQuiet();
+  });
+
+  test('the camera is off while a code is typed, while the page is hidden, and after leaving', async () => {
+    app = await openApp({ demo: true, video: filmOfLabel('WORKSHOP RADIO') });
+    const { page } = app;
+    await page.waitForSelector('.bar');
+    await watchCameras(page);
+    await page.click('.bar-scan');
+    await page.getByText('Hold a label in the frame.').waitFor();
+    expect(await isCameraOn(page)).toBe(true);
+    // A symbol that is no label of the studio's is told, and scanning goes on.
+    await page.getByText('is not a shelf label').waitFor();
+    await page.getByRole('button', { name: 'Type the code' }).click();
+    await expect.poll(() => isCameraOn(page)).toBe(false);
+    await page.getByRole('button', { name: 'Use the camera' }).click();
+    await page.getByText('Hold a label in the frame.').waitFor();
+    expect(await isCameraOn(page)).toBe(true);
+    await showPage(page, 'hidden');
+    await expect.poll(() => isCameraOn(page)).toBe(false);
+    await showPage(page, 'visible');
+    await expect.poll(() => isCameraOn(page)).toBe(true);
+    await page.click('.bar-stop:first-child');
+    await expect.poll(() => isCameraOn(page)).toBe(false);
+    app.assertQuiet();
+  });
+});
+
+describe('without a camera', () => {
+  test('says there is none and what to do, and reads a typed code', async () => {
+    app = await openApp({ demo: true, path: '#/scan', viewport: { width: 320, height: 640 } });
+    const { page } = app;
+    await page.getByRole('alert').getByText('Type the code, or use a picture of the label.').waitFor();
+    await page.getByRole('button', { name: 'Type the code' }).click();
+    const input = page.getByLabel('The code on the label');
+    const wrongCheck = mould.code.slice(0, 7) + (mould.code.endsWith('A') ? 'B' : 'A');
+    for (const key of wrongCheck) await page.getByRole('button', { name: key, exact: true }).click();
+    await page.getByRole('alert').getByText('slip').waitFor();
+    expect(page.url()).toContain('#/scan');
+    await page.getByRole('button', { name: 'Delete' }).click();
+    await page.getByText('1 more character.').waitFor();
+    const tooWide = await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
+    expect(tooWide).toBe(false);
+    const small = await page.$$eval(
+      'button',
+      (all) => all.map((each) => each.getBoundingClientRect()).filter((box) => box.width < 48 || box.height < 48).length,
+    );
+    expect(small).toBe(0);
+    await input.fill(mould.code.toLowerCase());
+    await opened(page, `#/mould/${mould.id}`);
+    app.assertQuiet();
+  });
+
+  test('reads a picture, and says when there is nothing to read in one', async () => {
+    app = await openApp({ demo: true, path: '#/scan' });
+    const { page } = app;
+    const picture = page.locator('input[type=file]');
+    await picture.setInputFiles({ name: 'notes.png', mimeType: 'image/png', buffer: Buffer.from('<script>alert(1)</script>') });
+    await page.getByText('not a picture this phone can open').waitFor();
+    const blank = { width: 300, height: 200, data: new Float32Array(60_000).fill(200) };
+    await picture.setInputFiles({ name: 'blank.png', mimeType: 'image/png', buffer: pngOf(blank) });
+    await page.getByText('no label to be read in that picture').waitFor();
+    await picture.setInputFiles({ name: 'label.png', mimeType: 'image/png', buffer: pngOf(workshopView(mould.code, chance(4))) });
+    await opened(page, `#/mould/${mould.id}`);
+    app.assertQuiet();
+  });
+
+  test('a label’s link opens its thing, and one with a slip says so', async () => {
+    app = await openApp({ demo: true, path: `#/c/${mould.code}` });
+    await opened(app.page, `#/mould/${mould.id}`);
+    await app.page.goto(`${app.url}?demo#/c/${mould.code.slice(0, 7)}*`);
+    await app.page.getByRole('alert').first().waitFor();
+    app.assertQuiet();
+  });
+
+  test('says what to do when the camera is refused', async () => {
+    app = await openApp({ demo: true, refusesCamera: true, path: '#/scan' });
+    const { page } = app;
+    await page.getByRole('alert').getByText('The camera was refused.').waitFor();
+    await page.getByText('permissions').waitFor();
+    app.assertQuiet();
+  });
+});

@@ -1,0 +1,77 @@
+import { describe, expect, it, vi } from 'vitest';
+import { makeDecoder } from '../../src/device/decode.ts';
+import { openPlatformReader } from '../../src/device/platform-reader.ts';
+import { isProblem } from '../../src/domain/problem.ts';
+
+const image = {} as ImageData;
+const reader = (texts: readonly string[]) => vi.fn(async () => texts);
+const failing = () =>
+  vi.fn(async (): Promise<readonly string[]> => {
+    throw new Error('out of service');
+  });
+
+describe('choosing who reads', () => {
+  it('uses the platform’s reader where there is one, and does not load the app’s own', async () => {
+    const [platform, own] = [reader(['A']), vi.fn(async () => reader(['B']))];
+    expect(await makeDecoder({ platform: async () => platform, own }).decode(image)).toEqual(['A']);
+    expect(own).not.toHaveBeenCalled();
+  });
+
+  it('uses the app’s own where the platform has none, and loads it once', async () => {
+    const own = vi.fn(async () => reader(['B']));
+    const decoder = makeDecoder({ platform: async () => null, own });
+    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(own).toHaveBeenCalledOnce();
+  });
+
+  it('asks the app’s own on a thorough look that the platform’s found nothing in', async () => {
+    const own = reader(['B']);
+    const decoder = makeDecoder({ platform: async () => reader([]), own: async () => own });
+    expect(await decoder.decode(image)).toEqual([]);
+    expect(await decoder.decode(image, true)).toEqual(['B']);
+    expect(own).toHaveBeenCalledWith(image, true);
+  });
+
+  it('turns to the app’s own for good when the platform’s fails', async () => {
+    const platform = failing();
+    const decoder = makeDecoder({ platform: async () => platform, own: async () => reader(['B']) });
+    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(platform).toHaveBeenCalledOnce();
+  });
+
+  it('says when there is no decoder to be had, and tries again the next time', async () => {
+    const own = vi.fn(async () => reader(['B'])).mockRejectedValueOnce(new Error('offline'));
+    const decoder = makeDecoder({ platform: async () => null, own });
+    const outcome = await decoder.decode(image);
+    expect(isProblem(outcome) && `${outcome.says} ${outcome.kept}`).toMatch(/could not be loaded.*Type the code/);
+    expect(await decoder.decode(image)).toEqual(['B']);
+  });
+});
+
+describe('the platform’s reader', () => {
+  function aDetector(formats: readonly string[]): unknown {
+    return class {
+      static getSupportedFormats = async () => formats;
+      detect = async () => [{ rawValue: 'A' }, { rawValue: 'B' }];
+    };
+  }
+
+  it.each([
+    ['is absent', undefined],
+    ['knows no QR symbols', aDetector([])],
+    ['is broken', { getSupportedFormats: () => Promise.reject(new Error('gone')) }],
+  ])('is not used where it %s', async (_, detector) => {
+    vi.stubGlobal('BarcodeDetector', detector);
+    expect(await openPlatformReader()).toBeNull();
+    vi.unstubAllGlobals();
+  });
+
+  it('gives the texts it found', async () => {
+    vi.stubGlobal('BarcodeDetector', aDetector(['ean_13', 'qr_code']));
+    const read = await openPlatformReader();
+    vi.unstubAllGlobals();
+    expect(await read?.(image, false)).toEqual(['A', 'B']);
+  });
+});
