@@ -1,6 +1,6 @@
 import type { EntryId } from './brand.ts';
 import { fromBase32, toBase32 } from './crockford.ts';
-import { type Problem, problem } from './problem.ts';
+import { type Problem, problem, quoted } from './problem.ts';
 
 /** Hybrid logical clock (Kulkarni, Demirbas et al. 2014): `ms` since 1970, and a count for what shares a millisecond. */
 export interface Clock {
@@ -13,7 +13,8 @@ const MS_WIDTH = 9;
 const COUNT_WIDTH = 3;
 const DEVICE_WIDTH = 6;
 const COUNT_MAX = 32 ** COUNT_WIDTH - 1;
-const ENTRY_ID = /^[0-9A-HJKMNP-TV-Z]{18}$/;
+/** Up to the year 2527: a reading near the end of what fits would leave the clock nowhere to go. */
+const ENTRY_ID = /^[0-9A-F][0-9A-HJKMNP-TV-Z]{17}$/;
 
 function carry(clock: Clock): Clock {
   return clock.count > COUNT_MAX ? { ms: clock.ms + 1, count: 0 } : clock;
@@ -42,7 +43,7 @@ export function makeEntryId(clock: Clock, device: string): EntryId {
 
 export function parseEntryId(raw: unknown): EntryId | Problem {
   if (typeof raw === 'string' && ENTRY_ID.test(raw)) return raw as EntryId;
-  return problem(`“${String(raw).slice(0, 40)}” is not an entry’s id.`);
+  return problem(`${quoted(raw)} is not an entry’s id.`);
 }
 
 export function clockOf(id: EntryId): Clock {

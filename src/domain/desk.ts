@@ -10,7 +10,7 @@ export interface Desk {
   readonly today: Day;
   /** The common fields of the action's next entry. The second and later ones name the first as their step. */
   entry(): Common;
-  /** A fresh label code. */
+  /** A fresh label code, on no thing and not given out by this desk before. */
   code(noun: Noun): Code;
 }
 
@@ -31,6 +31,7 @@ export interface DeskStart {
 export function makeDesk(start: DeskStart): Desk {
   let clock = start.clock;
   let first: EntryId | undefined;
+  const given = new Set<Code>();
   return {
     today: start.today,
     entry() {
@@ -43,7 +44,9 @@ export function makeDesk(start: DeskStart): Desk {
     code(noun) {
       for (;;) {
         const code = makeCode(noun, base32FromBytes(start.bytes(6)));
-        if (code && !start.isTaken(code)) return code;
+        if (!code || given.has(code) || start.isTaken(code)) continue;
+        given.add(code);
+        return code;
       }
     },
   };

@@ -1,12 +1,37 @@
 import type {
-  CastingId, Celsius, DesignId, EntryId, FlaskId, Grams, InjectedWaxId, InjectorId, Millimetres, MouldId, PlaceId,
-  ThingId, WaxId,
+  CastingId,
+  Celsius,
+  DesignId,
+  EntryId,
+  FlaskId,
+  Grams,
+  InjectedWaxId,
+  InjectorId,
+  Millimetres,
+  MouldId,
+  PlaceId,
+  ThingId,
+  WaxId,
 } from './brand.ts';
 import { parseEntryId } from './clock.ts';
 import { METALS, SIZE_MAX } from './design.ts';
 import { CASTING_FAULTS, MOULD_FAULTS, WAX_FAULTS } from './fault.ts';
 import {
-  type Check, type Checks, clearable, day, type FieldsOf, listOf, NAME_MAX, NOTE_MAX, number, oneOf, recordOf, ref, sha256, shape, text,
+  type Check,
+  type Checks,
+  clearable,
+  day,
+  type FieldsOf,
+  listOf,
+  NAME_MAX,
+  NOTE_MAX,
+  number,
+  oneOf,
+  recordOf,
+  ref,
+  sha256,
+  shape,
+  text,
   whole,
 } from './field.ts';
 import { type Changes, FIELDS, type Fields } from './fields.ts';
@@ -14,13 +39,27 @@ import { GRADES } from './grade.ts';
 import { WAX_STATES } from './injected-wax.ts';
 import { INJECTION_FIELDS } from './mould.ts';
 import { NOUNS, type Noun } from './noun.ts';
-import { isProblem, type Problem, problem } from './problem.ts';
+import { isProblem, type Problem, problem, quoted } from './problem.ts';
 import { STUDIO_FIELDS } from './studio.ts';
 
 /** Everything that can happen in the studio. */
 export const ENTRY_KINDS = [
-  'recorded', 'corrected', 'moved', 'injected', 'inspected', 'failed', 'retired', 'received', 'weighed', 'counted', 'dressed', 'invested',
-  'cast', 'measured', 'issued', 'withdrawn',
+  'recorded',
+  'corrected',
+  'moved',
+  'injected',
+  'inspected',
+  'failed',
+  'retired',
+  'received',
+  'weighed',
+  'counted',
+  'dressed',
+  'invested',
+  'cast',
+  'measured',
+  'issued',
+  'withdrawn',
 ] as const;
 export type EntryKind = (typeof ENTRY_KINDS)[number];
 
@@ -33,8 +72,20 @@ export const ISSUE_REASONS = ['sold', 'sent', 'given', 'discarded', 'lost'] as c
 
 /** What calls for attention; a flag on a thing can be set aside until a day. */
 export const FLAG_KINDS = [
-  'failed', 'worn', 'faults', 'old shots', 'old rubber', 'rejects', 'look due', 'wax low', 'wax wrong', 'over-full', 'stray', 'out late',
-  'stock low', 'master unsound',
+  'failed',
+  'worn',
+  'faults',
+  'old shots',
+  'old rubber',
+  'rejects',
+  'look due',
+  'wax low',
+  'wax wrong',
+  'over-full',
+  'stray',
+  'out late',
+  'stock low',
+  'master unsound',
 ] as const;
 export type FlagKind = (typeof FLAG_KINDS)[number];
 
@@ -91,7 +142,14 @@ const KINDS = {
   weighed: { checks: { wax: ref<WaxId>(), grams }, needed: ['wax', 'grams'] },
   counted: { checks: { of: thing, pieces }, needed: ['of', 'pieces'] },
   dressed: {
-    checks: { from: ref<InjectedWaxId>(), good: pieces, scrapped: pieces, onto: ref<InjectedWaxId>(), to: ref<PlaceId>(), state: oneOf(WAX_STATES) },
+    checks: {
+      from: ref<InjectedWaxId>(),
+      good: pieces,
+      scrapped: pieces,
+      onto: ref<InjectedWaxId>(),
+      to: ref<PlaceId>(),
+      state: oneOf(WAX_STATES),
+    },
     needed: ['from', 'good', 'scrapped'],
   },
   invested: {
@@ -140,7 +198,14 @@ type Body<K extends PlainKind> = FieldsOf<(typeof KINDS)[K]['checks']> & {
 };
 
 export type Recorded<N extends Noun = Noun> = {
-  [M in N]: Common & { readonly kind: 'recorded'; readonly noun: M; readonly fields: Fields<M>; readonly at?: PlaceId; readonly pieces?: number; readonly grams?: Grams };
+  [M in N]: Common & {
+    readonly kind: 'recorded';
+    readonly noun: M;
+    readonly fields: Fields<M>;
+    readonly at?: PlaceId;
+    readonly pieces?: number;
+    readonly grams?: Grams;
+  };
 }[N];
 /** Some fields of a thing; `studio` is the studio itself, which has no id. `aside` puts flags off until a day, `null` brings one back. */
 export type Corrected =
@@ -164,7 +229,6 @@ export type EntryOf<K extends EntryKind> = K extends 'recorded'
 export type Entry = { [K in EntryKind]: EntryOf<K> }[EntryKind];
 /** An entry before it has its id, as a plan makes it. */
 export type Draft<E extends Entry = Entry> = E extends Entry ? Omit<E, 'id' | 'step'> : never;
-
 
 const plainChecks = new Map<string, Check<object>>(
   Object.entries(KINDS).map(([kind, { checks, needed }]) => [
@@ -193,10 +257,13 @@ const recordedChecks = new Map<string, Check<object>>(NOUNS.map((noun) => [noun,
 const correctedChecks = new Map<string, Check<object>>(NOUNS.map((noun) => [noun, correctedCheck(noun)]));
 correctedChecks.set(
   'studio',
-  shape<Checks, string>(
-    { kind: oneOf(['corrected']), ...COMMON, noun: oneOf(['studio']), fields: shape(STUDIO_FIELDS) },
-    ['kind', 'id', 'on', 'noun', 'fields'],
-  ),
+  shape<Checks, string>({ kind: oneOf(['corrected']), ...COMMON, noun: oneOf(['studio']), fields: shape(STUDIO_FIELDS) }, [
+    'kind',
+    'id',
+    'on',
+    'noun',
+    'fields',
+  ]),
 );
 
 /** Reads one entry from a backup, another device or a stored page. Anything unknown, missing or out of range is a Problem. */
@@ -205,19 +272,28 @@ export function parseEntry(raw: unknown): Entry | Problem {
   const { kind, noun } = raw as { kind?: unknown; noun?: unknown };
   const check =
     kind === 'recorded'
-      ? recordedChecks.get(String(noun))
+      ? recordedChecks.get(noun as string)
       : kind === 'corrected'
-        ? correctedChecks.get(String(noun))
-        : plainChecks.get(String(kind));
-  if (!check) return problem(`There is no entry of the kind “${String(kind).slice(0, 30)} ${String(noun ?? '').slice(0, 30)}”.`);
+        ? correctedChecks.get(noun as string)
+        : plainChecks.get(kind as string);
+  if (!check) return problem(`There is no entry of the kind ${quoted(kind)}${noun === undefined ? '' : ` for ${quoted(noun)}`}.`);
   const entry = check(raw);
-  if (isProblem(entry)) return problem(`Entry ${String((raw as { id?: unknown }).id).slice(0, 20)}, ${String(kind)}: ${entry.says}`);
+  if (isProblem(entry)) return problem(`Entry ${quoted((raw as { id?: unknown }).id)}, ${quoted(kind)}: ${entry.says}`);
   return withinReason(entry as Entry);
 }
 
 /** Rules between fields of one entry. */
 function withinReason(entry: Entry): Entry | Problem {
   if (entry.step !== undefined && entry.step >= entry.id) return problem(`Entry ${entry.id} says it belongs to an action after itself.`);
-  if (entry.kind === 'withdrawn' && entry.entry >= entry.id) return problem(`Entry ${entry.id} takes back an entry that is not older than itself.`);
+  if (entry.kind === 'withdrawn' && entry.entry >= entry.id)
+    return problem(`Entry ${entry.id} takes back an entry that is not older than itself.`);
+  if (isInItself(entry)) return problem(`Entry ${entry.id} puts a place inside itself.`);
   return entry;
+}
+
+function isInItself(entry: Entry): boolean {
+  if (entry.kind === 'moved') return (entry.things as readonly string[]).includes(entry.to);
+  if (entry.kind === 'recorded')
+    return entry.at === (entry.id as string) || (entry.noun === 'place' && entry.fields.in === (entry.id as string));
+  return entry.kind === 'corrected' && entry.noun === 'place' && entry.fields.in === entry.of;
 }

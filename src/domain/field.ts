@@ -1,7 +1,7 @@
 import type { Day, Sha256 } from './brand.ts';
 import { parseEntryId } from './clock.ts';
 import { parseDay } from './day.ts';
-import { isProblem, type Problem, problem } from './problem.ts';
+import { isProblem, type Problem, problem, quoted } from './problem.ts';
 
 /** Reads one unchecked value: the checked value, or what is wrong with it. */
 export type Check<T> = (raw: unknown) => T | Problem;
@@ -14,14 +14,10 @@ export type ChangesOf<C extends Checks> = { readonly [K in keyof C]?: Exclude<Re
 export const NAME_MAX = 120;
 export const NOTE_MAX = 4000;
 
-function shown(raw: unknown): string {
-  return `“${String(raw).slice(0, 40)}”`;
-}
-
 /** Text of 1 to `max` characters, trimmed, without control characters other than new lines and tabs. Markup is kept as plain text. */
 export function text(max: number): Check<string> {
   return (raw) => {
-    if (typeof raw !== 'string') return problem(`${shown(raw)} is not text.`);
+    if (typeof raw !== 'string') return problem(`${quoted(raw)} is not text.`);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
     const clean = raw.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, '').trim();
     if (clean.length === 0) return problem('Nothing was written here.');
@@ -33,9 +29,9 @@ export function text(max: number): Check<string> {
 /** A finite number within [low, high]. */
 export function number<T extends number = number>(low: number, high: number): Check<T> {
   return (raw) => {
-    if (typeof raw !== 'number' || !Number.isFinite(raw)) return problem(`${shown(raw)} is not a number.`);
+    if (typeof raw !== 'number' || !Number.isFinite(raw)) return problem(`${quoted(raw)} is not a number.`);
     if (raw < low || raw > high) return problem(`${raw} is outside ${low} to ${high}.`);
-    return raw as T;
+    return (raw === 0 ? 0 : raw) as T; // −0 would come back from JSON as 0.
   };
 }
 
@@ -50,19 +46,17 @@ export function whole<T extends number = number>(low: number, high: number): Che
 }
 
 export function flag(raw: unknown): boolean | Problem {
-  return typeof raw === 'boolean' ? raw : problem(`${shown(raw)} is neither yes nor no.`);
+  return typeof raw === 'boolean' ? raw : problem(`${quoted(raw)} is neither yes nor no.`);
 }
 
 export function oneOf<const L extends readonly string[]>(list: L): Check<L[number]> {
   return (raw) =>
-    typeof raw === 'string' && list.includes(raw)
-      ? (raw as L[number])
-      : problem(`${shown(raw)} is not one of: ${list.join(', ')}.`);
+    typeof raw === 'string' && list.includes(raw) ? (raw as L[number]) : problem(`${quoted(raw)} is not one of: ${list.join(', ')}.`);
 }
 
 export function listOf<T>(check: Check<T>, max: number): Check<readonly T[]> {
   return (raw) => {
-    if (!Array.isArray(raw)) return problem(`${shown(raw)} is not a list.`);
+    if (!Array.isArray(raw)) return problem(`${quoted(raw)} is not a list.`);
     if (raw.length > max) return problem(`The list has ${raw.length} lines; ${max} fit here.`);
     const values: T[] = [];
     for (const each of raw) {
@@ -75,15 +69,12 @@ export function listOf<T>(check: Check<T>, max: number): Check<readonly T[]> {
 }
 
 /** An object whose keys come from `keys` and whose values pass `check`. */
-export function recordOf<const L extends readonly string[], T>(
-  keys: L,
-  check: Check<T>,
-): Check<{ readonly [K in L[number]]?: T }> {
+export function recordOf<const L extends readonly string[], T>(keys: L, check: Check<T>): Check<{ readonly [K in L[number]]?: T }> {
   return (raw) => {
-    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${shown(raw)} is not a table.`);
+    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${quoted(raw)} is not a table.`);
     const out: { [K in L[number]]?: T } = {};
     for (const [key, each] of Object.entries(raw)) {
-      if (!keys.includes(key)) return problem(`${shown(key)} is not one of: ${keys.join(', ')}.`);
+      if (!keys.includes(key)) return problem(`${quoted(key)} is not one of: ${keys.join(', ')}.`);
       const value = check(each);
       if (isProblem(value)) return value;
       out[key as L[number]] = value;
@@ -98,7 +89,7 @@ export function shape<C extends Checks, N extends keyof C & string = never>(
   needed: readonly N[] = [],
 ): Check<FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> }> {
   return (raw) => {
-    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${shown(raw)} is not a record.`);
+    if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${quoted(raw)} is not a record.`);
     const out: Record<string, unknown> = {};
     for (const [key, each] of Object.entries(raw)) {
       const check = Object.hasOwn(checks, key) ? checks[key] : undefined;
@@ -128,5 +119,5 @@ export function ref<T extends string>(): Check<T> {
 export const day: Check<Day> = parseDay;
 
 export function sha256(raw: unknown): Sha256 | Problem {
-  return typeof raw === 'string' && /^[0-9a-f]{64}$/.test(raw) ? (raw as Sha256) : problem(`${shown(raw)} is not a picture’s name.`);
+  return typeof raw === 'string' && /^[0-9a-f]{64}$/.test(raw) ? (raw as Sha256) : problem(`${quoted(raw)} is not a picture’s name.`);
 }

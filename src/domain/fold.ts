@@ -32,13 +32,15 @@ export function foldAll(entries: Iterable<Entry>): Shelf {
 
 /**
  * The shelf after further entries, all newer than `base.last`; null when that cannot be told from the shelf alone (an entry is
- * older, or takes back one that the shelf already sums) and the journal has to be folded afresh.
+ * older, takes back one that the shelf already sums, or belongs to an action that the shelf sums a part of) and the journal has to
+ * be folded afresh.
  */
 export function foldOn(base: Shelf, entries: Iterable<Entry>): Shelf | null {
   const ordered = inOrder(entries);
   for (const entry of ordered) {
     if (entry.id <= base.last) return null;
     if (entry.kind === 'withdrawn' && entry.entry <= base.last) return null;
+    if (entry.step !== undefined && entry.step <= base.last) return null;
   }
   return withLast(apply(base, inForce(ordered)), ordered.at(-1)?.id);
 }

@@ -1,6 +1,6 @@
 import type { EntryId } from './brand.ts';
 import { type Entry, parseEntry } from './entry.ts';
-import { isProblem, type Problem, problem } from './problem.ts';
+import { isProblem, type Problem, problem, quoted } from './problem.ts';
 
 /** First line of a journal written as JSON lines. */
 export interface JournalHeader {
@@ -26,7 +26,8 @@ function parseHeader(line: string | undefined): JournalHeader | Problem {
   }
   const { mouldkeep, version, name, entries } = (raw ?? {}) as Record<string, unknown>;
   if (mouldkeep !== 'journal') return problem('This is not a Mouldkeep journal.', UNTOUCHED);
-  if (version !== 1) return problem(`This journal is of version ${String(version).slice(0, 20)}; this Mouldkeep reads version 1. Update it first.`, UNTOUCHED);
+  if (version !== 1)
+    return problem(`This journal is of version ${quoted(version)}; this Mouldkeep reads version 1. Update it first.`, UNTOUCHED);
   if (typeof name !== 'string' || !Number.isSafeInteger(entries)) return problem('The first line of this journal is damaged.', UNTOUCHED);
   return { mouldkeep, version, name, entries: entries as number };
 }
@@ -66,7 +67,11 @@ export function makeJournal(name: string, entries: readonly Entry[]): string {
   return `${[header, ...entries].map((line) => JSON.stringify(line)).join('\n')}\n`;
 }
 
-/** Whether an entry names the id anywhere: as its subject, a place, a wax, or itself. */
-export function mentions(entry: object, id: string): boolean {
-  return Object.values(entry).some((value) => value === id || (typeof value === 'object' && value !== null && mentions(value, id)));
+/** Whether an entry names the id anywhere: as its subject, a place, a wax, or itself; the action it was made in does not count. */
+export function mentions(entry: Entry, id: string): boolean {
+  return Object.entries(entry).some(([field, value]) => field !== 'step' && names(value, id));
+}
+
+function names(value: unknown, id: string): boolean {
+  return value === id || (typeof value === 'object' && value !== null && Object.values(value).some((each) => names(each, id)));
 }

@@ -19,7 +19,7 @@ export function subjectOf(entry: Entry): string | undefined {
     case 'invested':
       return entry.flask;
     case 'cast':
-      return entry.mould ?? entry.flask;
+      return entry.mould ?? entry.flask ?? entry.onto ?? entry.id;
     case 'withdrawn':
       return undefined;
     default:

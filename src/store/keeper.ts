@@ -1,18 +1,19 @@
-import type { Code, Day, Sha256, ThingId } from '../domain/brand.ts';
+import type { Day, Sha256, ThingId } from '../domain/brand.ts';
 import { CLOCK_ZERO, clockOf } from '../domain/clock.ts';
 import { type Desk, makeDesk } from '../domain/desk.ts';
 import type { Entry } from '../domain/entry.ts';
-import { foldOn, inOrder } from '../domain/fold.ts';
-import { NOUNS } from '../domain/noun.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
-import type { Shelf, Thing } from '../domain/shelf.ts';
+import type { Shelf } from '../domain/shelf.ts';
+import { append, checked, Stale } from './append.ts';
+import { codesOf } from './codes.ts';
 import { storageProblem } from './failure.ts';
+import { Held } from './held.ts';
+import { type Loaded, load } from './load.ts';
 import { entriesOf, type History, readHistory, readJournal } from './pages.ts';
 import { keepPictures, type Picture, readPicture } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
-import { type Loaded, load } from './load.ts';
 import { joinJournal, refold, seal, TAIL_FULL } from './seal.ts';
-import { readMark } from './shelf-rows.ts';
+import { makeTurns } from './turns.ts';
 
 /** What the store is told from outside: names, time, chance, and when there is time to spare. */
 export interface KeeperOptions {
@@ -58,8 +59,6 @@ export interface Keeper {
   close(): void;
 }
 
-/** Another tab has written since this shelf was read: plan again. */
-class Stale extends Error {}
 const TRIES = 6;
 
 export async function openKeeper(options: KeeperOptions): Promise<Keeper | Problem> {
@@ -68,162 +67,140 @@ export async function openKeeper(options: KeeperOptions): Promise<Keeper | Probl
     await db.open();
     if (options.early) options.early((await db.meta.get('recall:fronts'))?.value);
     const loaded = await load(db, options.bytes);
-    if (isProblem(loaded)) {
-      db.close();
-      return loaded;
-    }
-    return keeperOf(db, loaded, options);
+    if (!isProblem(loaded)) return keeperOf(db, loaded, options);
+    db.close();
+    return loaded;
   } catch (error) {
+    db.close();
     return storageProblem(error);
   }
 }
 
 function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keeper {
-  let { base, tail, shelf } = loaded;
-  const listeners = new Set<(shelf: Shelf) => void>();
+  const held = new Held(db, loaded, options.bytes);
+  const inTurn = makeTurns();
   const channel = new BroadcastChannel(`mouldkeep:${options.name}`);
 
-  function show(next: Shelf): void {
-    shelf = next;
-    for (const listener of listeners) listener(next);
+  /** For what nobody waits for: when it fails, the next catching up or acting tells. */
+  function quietly(job: () => Promise<unknown>): Promise<void> {
+    return inTurn(job).then(
+      () => undefined,
+      () => undefined,
+    );
   }
 
-  async function reload(): Promise<void> {
-    const again = await load(db, options.bytes);
-    if (isProblem(again)) return;
-    ({ base, tail } = again);
-    show(again.shelf);
-  }
-
-  /** Sums further entries onto the shelf; from the sealed shelf, or from the whole journal, when an older one is taken back. */
-  async function take(entries: readonly Entry[]): Promise<void> {
-    tail = inOrder([...tail, ...entries]);
-    const next = foldOn(shelf, entries) ?? foldOn(base, tail);
-    if (next) return show(next);
-    await refold(db);
-    await reload();
-    channel.postMessage({ reload: true });
+  /** A Problem instead of a rejection. */
+  function safely<T>(job: () => Promise<T>): Promise<T | Problem> {
+    return job().catch(storageProblem);
   }
 
   channel.onmessage = (event: MessageEvent<{ rows?: TailRow[]; reload?: true }>) => {
-    if (event.data.reload) void reload();
-    else if (event.data.rows) void take(event.data.rows.flatMap(entriesOf));
+    const { rows, reload } = event.data;
+    if (reload) void quietly(() => held.reload());
+    else if (rows) void quietly(() => held.take(rows.flatMap(entriesOf)));
   };
   db.on('versionchange', () => {
     db.close();
     channel.close();
   });
 
-  async function catchUp(): Promise<void> {
-    const rows = await db.tail.where('id').above(shelf.last).toArray();
-    const mark = await readMark(db);
-    if (mark.last > shelf.last) return reload();
-    if (rows.length > 0) await take(rows.flatMap(entriesOf));
+  function tell(message: { rows: TailRow[] } | { reload: true }): void {
+    if (db.isOpen()) channel.postMessage(message);
   }
 
-  async function append(row: TailRow): Promise<void> {
-    await db.transaction('rw', db.tail, db.meta, async () => {
-      const newest = (await db.tail.orderBy('id').reverse().limit(1).primaryKeys())[0];
-      if (newest === undefined ? (await readMark(db)).last > shelf.last : newest > shelf.last) throw new Stale();
-      await db.tail.add(row);
+  async function reloadAll(): Promise<void> {
+    tell({ reload: true });
+    await held.reload();
+  }
+
+  async function refoldAll(): Promise<undefined> {
+    await refold(db);
+    await reloadAll();
+  }
+
+  function deskFor({ last }: Shelf): Desk {
+    return makeDesk({
+      today: options.today(),
+      nowMs: options.now(),
+      clock: last === '' ? CLOCK_ZERO : clockOf(last),
+      device: loaded.device,
+      by: options.by?.(),
+      bytes: options.bytes,
+      isTaken: codesOf(held.shelf),
     });
+  }
+
+  /** Shows entries that are safely written, and tells the other tabs. */
+  async function showWritten(row: TailRow, entries: readonly Entry[]): Promise<void> {
+    tell({ rows: [row] });
+    const isAfresh = await held.take(entries);
+    if (isAfresh) options.whenIdle(() => void quietly(refoldAll));
+    else if (held.tail.length > TAIL_FULL) options.whenIdle(() => void keeper.seal());
+  }
+
+  async function act(plan: MakePlan): Promise<readonly Entry[] | Problem> {
+    for (let attempt = 0; attempt < TRIES; attempt++) {
+      const before = held.shelf;
+      const planned = plan(before, deskFor(before));
+      const entries = isProblem(planned) ? planned : checked(planned);
+      if (isProblem(entries)) return entries;
+      const first = entries[0];
+      if (!first) return entries;
+      const row: TailRow = { id: first.id, text: JSON.stringify(entries) };
+      try {
+        await append(db, row, before.last);
+      } catch (error) {
+        const failure = error instanceof Stale ? await safely(() => held.catchUp()) : storageProblem(error);
+        if (failure) return failure;
+        continue;
+      }
+      const shown = await safely(() => showWritten(row, entries));
+      return shown ? problem('It was saved, but cannot be shown.', 'Load this page again to see it.') : entries;
+    }
+    return problem(
+      'Another tab is writing all the time, so it could not be saved.',
+      'Nothing was changed. Close the other tab and try again.',
+    );
   }
 
   const keeper: Keeper = {
     name: options.name,
-    shelf: () => shelf,
+    shelf: () => held.shelf,
     subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
+      held.listeners.add(listener);
+      return () => held.listeners.delete(listener);
     },
-    async act(plan) {
-      for (let attempt = 0; attempt < TRIES; attempt++) {
-        const before = shelf;
-        const desk = makeDesk({
-          today: options.today(),
-          nowMs: options.now(),
-          clock: before.last === '' ? CLOCK_ZERO : clockOf(before.last),
-          device: loaded.device,
-          by: options.by?.(),
-          bytes: options.bytes,
-          isTaken: codesOf(before),
-        });
-        const entries = plan(before, desk);
-        if (isProblem(entries)) return entries;
-        const first = entries[0];
-        if (!first) return entries;
-        const row: TailRow = { id: first.id, text: JSON.stringify(entries) };
-        try {
-          await append(row);
-        } catch (error) {
-          if (!(error instanceof Stale)) return storageProblem(error);
-          await catchUp();
-          continue;
-        }
-        await take(entries);
-        channel.postMessage({ rows: [row] });
-        if (tail.length > TAIL_FULL) options.whenIdle(() => void keeper.seal());
-        return entries;
-      }
-      return problem('Another tab is writing all the time, so it could not be saved.', 'Nothing was changed. Close the other tab and try again.');
-    },
-    async join(entries) {
-      try {
-        const added = await joinJournal(db, entries);
-        await reload();
-        channel.postMessage({ reload: true });
-        return added;
-      } catch (error) {
-        return storageProblem(error);
-      }
-    },
+    act: (plan) => inTurn(() => act(plan)),
+    join: (entries) =>
+      safely(() =>
+        inTurn(async () => {
+          const added = await joinJournal(db, entries);
+          if (added > 0) await reloadAll();
+          return added;
+        }),
+      ),
     history: (id, wanted) => readHistory(db, id, wanted),
     journal: () => readJournal(db),
-    async refold() {
-      try {
-        await refold(db);
-        await reload();
-        channel.postMessage({ reload: true });
-        return undefined;
-      } catch (error) {
-        return storageProblem(error);
-      }
-    },
-    async seal() {
-      const upTo = await seal(db);
-      if (upTo === null) return;
-      const sealed = tail.filter((entry) => entry.id <= upTo);
-      const next = foldOn(base, sealed);
-      if (!next) return reload();
-      base = next;
-      tail = tail.slice(sealed.length);
-    },
-    catchUp,
-    async keepPictures(pictures) {
-      try {
-        await keepPictures(db, pictures);
-        return undefined;
-      } catch (error) {
-        return storageProblem(error);
-      }
-    },
+    refold: () => safely(() => inTurn(refoldAll)),
+    seal: () =>
+      quietly(async () => {
+        const sealed = await seal(db);
+        if (sealed) await held.follow(sealed);
+      }),
+    catchUp: () => quietly(() => held.catchUp()),
+    keepPictures: (pictures) => safely(() => keepPictures(db, pictures).then(() => undefined)),
     picture: (sha, size) => readPicture(db, sha, size),
     recall: async (key) => (await db.meta.get(`recall:${key}`))?.value,
-    async remember(key, value) {
-      await db.meta.put({ key: `recall:${key}`, value });
-    },
+    remember: (key, value) =>
+      db.meta.put({ key: `recall:${key}`, value }).then(
+        () => undefined,
+        () => undefined,
+      ),
     close() {
       channel.close();
       db.close();
     },
   };
+  void keeper.catchUp(); // What was written between reading the shelf and listening to the channel.
   return keeper;
-}
-
-function codesOf(shelf: Shelf): (code: Code) => boolean {
-  let codes: Set<Code | undefined> | undefined;
-  return (code) => {
-    codes ??= new Set(NOUNS.flatMap((noun) => [...(shelf.things[noun] as ReadonlyMap<string, Thing>).values()].map((thing) => thing.code)));
-    return codes.has(code);
-  };
 }

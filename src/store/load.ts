@@ -16,6 +16,8 @@ export interface Loaded {
   readonly tail: Entry[];
   /** The sum of both. */
   readonly shelf: Shelf;
+  /** How often the stored shelf was summed afresh. */
+  readonly folds: number;
 }
 
 interface Rows {
@@ -32,28 +34,44 @@ function readRows(db: MouldkeepDb): Promise<Rows> {
   }));
 }
 
+/** This device's name, drawn at the first opening; of two tabs that open at once the first one's stays. */
+function beginDevice(db: MouldkeepDb, drawn: string): Promise<string> {
+  return db.transaction('rw', db.meta, async () => {
+    const known = (await db.meta.get('device'))?.value as string | undefined;
+    if (known === undefined) await db.meta.put({ key: 'device', value: drawn });
+    await db.meta.put({ key: 'guard', value: { lowest: CODE_VERSION } });
+    return known ?? drawn;
+  });
+}
+
+/** The stored shelf and what followed; null when the shelf cannot be used and has to be summed afresh. */
+function sum(rows: Rows, mark: ShelfMark): Omit<Loaded, 'device'> | null {
+  if (mark.foldVersion !== FOLD_VERSION) return null;
+  const tail = inOrder(rows.tail.flatMap(entriesOf));
+  try {
+    const base = shelfOf(rows.shelf, mark);
+    const shelf = foldOn(base, tail);
+    return shelf && { base, tail, shelf, folds: mark.folds };
+  } catch {
+    return null; // A damaged shelf is only a sum; the journal still has everything.
+  }
+}
+
 /** Reads the shelf and the tail; folds the journal afresh when the stored shelf is of another fold, or the tail takes back what it sums. */
 export async function load(db: MouldkeepDb, bytes: (count: number) => Uint8Array): Promise<Loaded | Problem> {
   const rows = await readRows(db);
   const meta = new Map(rows.meta.map((row) => [row.key, row.value]));
   const guard = meta.get('guard') as { lowest: number } | undefined;
   if (guard && guard.lowest > CODE_VERSION) {
-    return problem('These shelves were written by a newer Mouldkeep.', 'Nothing was changed. Load this page again while online to get the newer one.');
+    return problem(
+      'These shelves were written by a newer Mouldkeep.',
+      'Nothing was changed. Load this page again while online to get the newer one.',
+    );
   }
-  const device = (meta.get('device') as string | undefined) ?? base32FromBytes(bytes(6));
-  if (!guard || !meta.has('device')) {
-    await db.meta.bulkPut([
-      { key: 'guard', value: { lowest: CODE_VERSION } },
-      { key: 'device', value: device },
-    ]);
-  }
-  const mark = (meta.get('shelf') as ShelfMark | undefined) ?? EMPTY_MARK;
-  if (mark.foldVersion === FOLD_VERSION) {
-    const base = shelfOf(rows.shelf, mark);
-    const tail = inOrder(rows.tail.flatMap(entriesOf));
-    const shelf = foldOn(base, tail);
-    if (shelf) return { device, base, tail, shelf };
-  }
-  const shelf = await refold(db);
-  return { device, base: shelf, tail: [], shelf };
+  const known = meta.get('device') as string | undefined;
+  const device = guard && known ? known : await beginDevice(db, base32FromBytes(bytes(6)));
+  const summed = sum(rows, (meta.get('shelf') as ShelfMark | undefined) ?? EMPTY_MARK);
+  if (summed) return { device, ...summed };
+  const { shelf, folds } = await refold(db);
+  return { device, base: shelf, tail: [], shelf, folds };
 }

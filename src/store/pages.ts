@@ -1,7 +1,7 @@
 import type { Entry } from '../domain/entry.ts';
 import { inForce, inOrder } from '../domain/fold.ts';
 import { mentions } from '../domain/journal.ts';
-import type { MouldkeepDb, PageRow, TailRow } from './schema.ts';
+import type { MouldkeepDb, PageRow } from './schema.ts';
 
 /** Entries in a page: few enough to read one for a thing's history, many enough that 100,000 are 200 rows. */
 export const PAGE_ENTRIES = 500;
@@ -38,23 +38,31 @@ export interface History {
 
 const PAGES_AT_ONCE = 8;
 
+/** Keys of all pages, and the last entry of each, newest first: journals that were joined overlap in time. */
+function pageKeys(db: MouldkeepDb): Promise<{ keys: string[]; lasts: string[] }> {
+  return db.transaction('r', db.pages, async () => {
+    const newestFirst = db.pages.orderBy('last').reverse();
+    return { keys: await newestFirst.primaryKeys(), lasts: (await newestFirst.keys()) as string[] };
+  });
+}
+
 /** The newest entries in force that name a thing, at least `wanted` of them where there are as many. */
 export async function readHistory(db: MouldkeepDb, id: string, wanted: number): Promise<History> {
-  const tail: TailRow[] = await db.tail.toArray();
   const found: Entry[] = [];
   const keep = (row: { text: string }) => {
     if (!row.text.includes(id) && !row.text.includes('"withdrawn"')) return;
     found.push(...entriesOf(row).filter((entry) => entry.kind === 'withdrawn' || mentions(entry, id)));
   };
-  tail.forEach(keep);
-  const keys = (await db.pages.toCollection().primaryKeys()).reverse();
+  (await db.tail.toArray()).forEach(keep);
+  const { keys, lasts } = await pageKeys(db);
   let next = 0;
-  let counting = inForce(inOrder(found));
-  while (next < keys.length && counting.length < wanted) {
-    const rows = await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE));
+  // An unread page may hold entries up to its last one, and takings-back of older ones; what is newer than that is certain.
+  const certain = () => inForce(inOrder(found)).filter((entry) => entry.id > (lasts[next] ?? ''));
+  let entries = certain();
+  while (next < keys.length && entries.length < wanted) {
+    for (const row of await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE))) if (row) keep(row);
     next += PAGES_AT_ONCE;
-    for (const row of rows) if (row) keep(row);
-    counting = inForce(inOrder(found));
+    entries = certain();
   }
-  return { entries: counting.reverse(), isMore: next < keys.length };
+  return { entries: entries.reverse(), isMore: next < keys.length };
 }

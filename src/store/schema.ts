@@ -47,6 +47,6 @@ export class MouldkeepDb extends Dexie {
 
   constructor(name: string) {
     super(name, { chromeTransactionDurability: 'strict' });
-    this.version(1).stores({ tail: 'id', pages: 'id', shelf: 'noun', pictures: 'sha', thumbs: 'sha', meta: 'key' });
+    this.version(1).stores({ tail: 'id', pages: 'id, last', shelf: 'noun', pictures: 'sha', thumbs: 'sha', meta: 'key' });
   }
 }

@@ -2,22 +2,30 @@ import type { EntryId } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
 import { foldAll, foldOn, inOrder } from '../domain/fold.ts';
 import { FOLD_VERSION, type Shelf } from '../domain/shelf.ts';
-import { entriesOf, pagesOf, readJournal } from './pages.ts';
+import { entriesOf, pagesOf } from './pages.ts';
 import type { MouldkeepDb, TailRow } from './schema.ts';
-import { readMark, shelfOf, writeShelf } from './shelf-rows.ts';
+import { readMark, type ShelfMark, shelfOf, writeShelf } from './shelf-rows.ts';
 
 /** Entries in the tail above which it is sealed, and how many of the newest stay, so that undo need not fold afresh. */
 export const TAIL_FULL = 400;
-const TAIL_KEPT = 100;
+export const TAIL_KEPT = 100;
 
-/** One tab at a time; where the browser has no Web Locks, transactions alone keep it whole. */
-function alone<T>(db: MouldkeepDb, job: () => Promise<T>): Promise<T> {
+/** What was sealed: the last entry of the sealed shelf before and now, and how many entries lie between. */
+export interface Sealed {
+  readonly from: EntryId | '';
+  readonly upTo: EntryId;
+  readonly count: number;
+}
+
+/** Only spares two tabs the same work: the transaction alone keeps it whole, also where the browser has no Web Locks. */
+function unlessBusy<T>(db: MouldkeepDb, job: () => Promise<T>): Promise<T | null> {
   const locks = typeof navigator === 'undefined' ? undefined : navigator.locks;
-  return locks ? (locks.request(`mouldkeep-seal:${db.name}`, job) as Promise<T>) : job();
+  if (!locks) return job();
+  return locks.request(`mouldkeep-seal:${db.name}`, { ifAvailable: true }, (lock) => (lock ? job() : null)) as Promise<T | null>;
 }
 
 /** The rows to seal: all but the newest, and as many more as it takes that no taking-back stays behind alone. */
-function toSeal(rows: readonly TailRow[]): { sealed: Entry[]; rows: TailRow[] } | null {
+function toSeal(rows: readonly TailRow[]): { sealed: Entry[]; keys: string[] } | null {
   const parsed = rows.map(entriesOf);
   let cut = rows.length;
   for (let kept = 0; cut > 0 && kept + (parsed[cut - 1]?.length ?? 0) <= TAIL_KEPT; cut--) kept += parsed[cut - 1]?.length ?? 0;
@@ -27,70 +35,81 @@ function toSeal(rows: readonly TailRow[]): { sealed: Entry[]; rows: TailRow[] } 
     if (!isTakingBack) continue;
     for (; cut <= i; cut++) for (const entry of parsed[cut] ?? []) ids.add(entry.id);
   }
-  return cut === 0 ? null : { sealed: inOrder(parsed.slice(0, cut).flat()), rows: rows.slice(0, cut) };
+  return cut === 0 ? null : { sealed: inOrder(parsed.slice(0, cut).flat()), keys: rows.slice(0, cut).map((row) => row.id) };
 }
 
 /**
  * Seals the older part of the tail: page, changed shelf rows and the emptied tail in one transaction, so that a crash leaves the one
- * state or the other. Gives the id of the last entry sealed,
- * or null when there was nothing to seal.
+ * state or the other. Null when there was nothing to seal.
  */
-export function seal(db: MouldkeepDb): Promise<EntryId | null> {
-  return alone(db, () =>
+export function seal(db: MouldkeepDb): Promise<Sealed | null> {
+  return unlessBusy(db, () =>
     db.transaction('rw', db.tail, db.pages, db.shelf, db.meta, async () => {
       const mark = await readMark(db);
-      const rows = await db.tail.toArray();
-      const part = toSeal(rows);
-      if (!part || mark.foldVersion !== FOLD_VERSION) return null;
+      const part = toSeal(await db.tail.toArray());
+      const upTo = part?.sealed.at(-1)?.id;
+      if (!part || !upTo || mark.foldVersion !== FOLD_VERSION) return null;
       const stored = shelfOf(await db.shelf.toArray(), mark);
       const shelf = foldOn(stored, part.sealed);
       if (!shelf) return null;
       await db.pages.bulkAdd(pagesOf(part.sealed));
-      await writeShelf(db, shelf, stored);
-      await db.tail.bulkDelete(part.rows.map((row) => row.id));
-      return part.sealed.at(-1)?.id ?? null;
+      await writeShelf(db, shelf, mark.folds, stored);
+      await db.tail.bulkDelete(part.keys);
+      return { from: mark.last, upTo, count: part.sealed.length };
     }),
   );
 }
 
-/** Folds the whole journal afresh, sealing all of the tail. Tried again when another tab writes meanwhile. */
-export function refold(db: MouldkeepDb): Promise<Shelf> {
-  return alone(db, async () => {
-    for (;;) {
-      const keys = await db.tail.toCollection().primaryKeys();
-      const shelf = foldAll(await readJournal(db));
-      if (await replace(db, shelf, keys)) return shelf;
-    }
+interface Whole {
+  readonly mark: ShelfMark;
+  readonly entries: Entry[];
+  readonly tailKeys: string[];
+}
+
+function readWhole(db: MouldkeepDb): Promise<Whole> {
+  return db.transaction('r', db.pages, db.tail, db.meta, async () => {
+    const pages = await db.pages.toArray();
+    const tail = await db.tail.toArray();
+    const mark = await readMark(db);
+    return { mark, entries: [...pages.flatMap(entriesOf), ...tail.flatMap(entriesOf)], tailKeys: tail.map((row) => row.id) };
   });
 }
 
-function replace(db: MouldkeepDb, shelf: Shelf, keys: readonly string[]): Promise<boolean> {
+/** Writes the shelf that `whole` and `fresh` sum to, the tail and `fresh` as pages; false when another tab has written since `whole` was read. */
+function replace(db: MouldkeepDb, whole: Whole, fresh: readonly Entry[], shelf: Shelf): Promise<boolean> {
   return db.transaction('rw', db.tail, db.pages, db.shelf, db.meta, async () => {
+    const mark = await readMark(db);
     const rows = await db.tail.toArray();
-    if (rows.length !== keys.length || rows.at(-1)?.id !== keys.at(-1)) return false;
-    await db.pages.bulkAdd(pagesOf(inOrder(rows.flatMap(entriesOf))));
-    await writeShelf(db, shelf);
+    const isSame = mark.last === whole.mark.last && mark.folds === whole.mark.folds && rows.length === whole.tailKeys.length;
+    if (!isSame || rows.at(-1)?.id !== whole.tailKeys.at(-1)) return false;
+    await db.pages.bulkAdd([...pagesOf(inOrder(rows.flatMap(entriesOf))), ...pagesOf(fresh)]);
+    await writeShelf(db, shelf, mark.folds + 1);
     await db.tail.clear();
     return true;
   });
 }
 
+export interface Refolded {
+  readonly shelf: Shelf;
+  readonly folds: number;
+}
+
+/** Folds the whole journal afresh, sealing all of the tail. Tried again when another tab writes meanwhile. */
+export async function refold(db: MouldkeepDb): Promise<Refolded> {
+  for (;;) {
+    const whole = await readWhole(db);
+    const shelf = foldAll(whole.entries);
+    if (await replace(db, whole, [], shelf)) return { shelf, folds: whole.mark.folds + 1 };
+  }
+}
+
 /** Union with entries made elsewhere, written as pages, and the sum of it all. Gives how many were new here. */
-export function joinJournal(db: MouldkeepDb, entries: readonly Entry[]): Promise<number> {
-  return alone(db, async () => {
-    for (;;) {
-      const keys = await db.tail.toCollection().primaryKeys();
-      const here = await readJournal(db);
-      const known = new Set(here.map((entry) => entry.id));
-      const fresh = inOrder(entries.filter((entry) => !known.has(entry.id)));
-      if (fresh.length === 0) return 0;
-      const shelf = foldAll([...here, ...fresh]);
-      const isDone = await db.transaction('rw', db.tail, db.pages, db.shelf, db.meta, async () => {
-        if (!(await replace(db, shelf, keys))) return false;
-        await db.pages.bulkAdd(pagesOf(fresh));
-        return true;
-      });
-      if (isDone) return fresh.length;
-    }
-  });
+export async function joinJournal(db: MouldkeepDb, entries: readonly Entry[]): Promise<number> {
+  for (;;) {
+    const whole = await readWhole(db);
+    const known = new Set(whole.entries.map((entry) => entry.id));
+    const fresh = inOrder(entries.filter((entry) => !known.has(entry.id)));
+    if (fresh.length === 0) return 0;
+    if (await replace(db, whole, fresh, foldAll([...whole.entries, ...fresh]))) return fresh.length;
+  }
 }

@@ -1,6 +1,6 @@
 import type { EntryId } from '../domain/brand.ts';
 import { NOUNS } from '../domain/noun.ts';
-import { contentsOf, EMPTY_SHELF, FOLD_VERSION, type Shelf, type Thing, type Things } from '../domain/shelf.ts';
+import { contentsOf, FOLD_VERSION, type Shelf, type Thing, type Things } from '../domain/shelf.ts';
 import type { MouldkeepDb, ShelfRow } from './schema.ts';
 
 /** What the stored shelf sums: kept beside its rows and written with them in one transaction. */
@@ -8,12 +8,14 @@ export interface ShelfMark {
   readonly last: EntryId | '';
   readonly entries: number;
   readonly foldVersion: number;
+  /** How often the shelf was summed afresh. A tab that knows another number has missed older entries, and reads again. */
+  readonly folds: number;
 }
 
 const STUDIO = 'studio';
 
 /** Rows of `shelf` that differ from those of `stored` (all, when there is none). */
-export function rowsOf(shelf: Shelf, stored?: Shelf): ShelfRow[] {
+function rowsOf(shelf: Shelf, stored?: Shelf): ShelfRow[] {
   const rows: ShelfRow[] = [];
   for (const noun of NOUNS) {
     if (stored && stored.things[noun] === shelf.things[noun]) continue;
@@ -37,16 +39,16 @@ export function shelfOf(rows: readonly ShelfRow[], mark: ShelfMark): Shelf {
   };
 }
 
-export const EMPTY_MARK: ShelfMark = { last: '', entries: 0, foldVersion: FOLD_VERSION };
+export const EMPTY_MARK: ShelfMark = { last: '', entries: 0, foldVersion: FOLD_VERSION, folds: 0 };
 
 /** Inside the caller's transaction. */
-export async function writeShelf(db: MouldkeepDb, shelf: Shelf, stored?: Shelf): Promise<void> {
+export async function writeShelf(db: MouldkeepDb, shelf: Shelf, folds: number, stored?: Shelf): Promise<void> {
   await db.shelf.bulkPut(rowsOf(shelf, stored));
-  const mark: ShelfMark = { last: shelf.last, entries: shelf.entries, foldVersion: FOLD_VERSION };
+  const mark: ShelfMark = { last: shelf.last, entries: shelf.entries, foldVersion: FOLD_VERSION, folds };
   await db.meta.put({ key: 'shelf', value: mark });
 }
 
 export async function readMark(db: MouldkeepDb): Promise<ShelfMark> {
   const row = await db.meta.get('shelf');
-  return (row?.value as ShelfMark | undefined) ?? { ...EMPTY_MARK, last: EMPTY_SHELF.last };
+  return (row?.value as ShelfMark | undefined) ?? EMPTY_MARK;
 }

@@ -1,0 +1,73 @@
+import type { EntryId } from '../domain/brand.ts';
+import type { Entry } from '../domain/entry.ts';
+import { foldAll, foldOn, inOrder } from '../domain/fold.ts';
+import { isProblem } from '../domain/problem.ts';
+import type { Shelf } from '../domain/shelf.ts';
+import { type Loaded, load } from './load.ts';
+import { entriesOf, readJournal } from './pages.ts';
+import type { MouldkeepDb } from './schema.ts';
+import type { Sealed } from './seal.ts';
+import { readMark } from './shelf-rows.ts';
+
+/**
+ * What one tab holds in memory: the shelf as last sealed, the entries since, and the sum of both. Its methods are called one after
+ * another, never at once.
+ */
+export class Held {
+  shelf: Shelf;
+  tail: readonly Entry[];
+  readonly listeners = new Set<(shelf: Shelf) => void>();
+  private base: Shelf;
+  private folds: number;
+  private readonly db: MouldkeepDb;
+  private readonly bytes: (count: number) => Uint8Array;
+
+  constructor(db: MouldkeepDb, loaded: Loaded, bytes: (count: number) => Uint8Array) {
+    this.db = db;
+    this.bytes = bytes;
+    ({ base: this.base, tail: this.tail, shelf: this.shelf, folds: this.folds } = loaded);
+  }
+
+  async reload(): Promise<void> {
+    const again = await load(this.db, this.bytes);
+    if (isProblem(again)) return;
+    ({ base: this.base, tail: this.tail, folds: this.folds } = again);
+    this.show(again.shelf);
+  }
+
+  /**
+   * Sums further entries onto the shelf: on the sealed shelf when they came late, and from the whole journal when one takes back
+   * what is sealed. Gives whether it was that last one, so that the stored shelf has to be summed afresh.
+   */
+  async take(entries: readonly Entry[]): Promise<boolean> {
+    const known = new Set<EntryId>(this.tail.map((entry) => entry.id));
+    const fresh = entries.filter((entry) => entry.id > this.base.last && !known.has(entry.id));
+    if (fresh.length === 0) return false;
+    this.tail = inOrder([...this.tail, ...fresh]);
+    const next = foldOn(this.shelf, fresh) ?? foldOn(this.base, this.tail);
+    this.show(next ?? foldAll(await readJournal(this.db)));
+    return next === null;
+  }
+
+  /** Takes in what other tabs wrote while this one slept. */
+  async catchUp(): Promise<void> {
+    const mark = await readMark(this.db);
+    if (mark.last > this.shelf.last || mark.folds !== this.folds) return this.reload();
+    const rows = await this.db.tail.where('id').above(this.shelf.last).toArray();
+    await this.take(rows.flatMap(entriesOf));
+  }
+
+  /** Moves what was sealed from the tail into the base. */
+  async follow({ from, upTo, count }: Sealed): Promise<void> {
+    const part = this.tail.filter((entry) => entry.id <= upTo);
+    const next = from === this.base.last && count === part.length ? foldOn(this.base, part) : null;
+    if (!next) return this.reload();
+    this.base = next;
+    this.tail = this.tail.slice(part.length);
+  }
+
+  private show(next: Shelf): void {
+    this.shelf = next;
+    for (const listener of this.listeners) listener(next);
+  }
+}
