@@ -1,36 +1,13 @@
 import type { PlaceId } from '../domain/brand.ts';
-import type { FlagKind } from '../domain/entry.ts';
-import { piecesByPlace, STANDING, type StandingNoun } from '../domain/filling.ts';
-import { LEVELS, type Level } from '../domain/flag.ts';
-import { type FrontRect, layFront } from '../domain/front-layout.ts';
-import { childrenOf, labelOf } from '../domain/nesting.ts';
+import { STANDING } from '../domain/filling.ts';
+import { layFront } from '../domain/front-layout.ts';
+import { childrenOf } from '../domain/nesting.ts';
 import type { Place, Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
+import { type Fill, type Front, fillOf, front } from './front.ts';
+import { type PlaceMark, type PlaceMarks, together } from './place-mark.ts';
 
-/** So many things of one kind that need attention in one place. */
-export interface PlaceMark {
-  readonly kind: FlagKind;
-  readonly level: Level;
-  readonly count: number;
-}
-/** What needs attention directly in each place. */
-export type PlaceMarks = ReadonlyMap<PlaceId, readonly PlaceMark[]>;
-
-export interface Front {
-  readonly id: PlaceId;
-  readonly label: string;
-  /** Its name, where that says more than the label. */
-  readonly name?: string;
-  readonly kind: string;
-  readonly rect: FrontRect;
-  readonly periods: readonly string[];
-  readonly pieces: number;
-  /** Pieces by noun, those it has none of left out. */
-  readonly counts: { readonly [N in StandingNoun]?: number };
-  readonly capacity?: number;
-  /** Worst first. */
-  readonly marks: readonly PlaceMark[];
-}
+export type { PlaceMark, PlaceMarks };
 
 export interface CabinetFront {
   readonly id: PlaceId;
@@ -54,15 +31,14 @@ export interface Fronts {
   readonly elsewhere: readonly Front[];
   /** Things recorded without a place. */
   readonly nowhere: number;
-  /** Number of things of any kind: nothing at all means a first visit. */
+  /** Number of things of any kind: none at all means a first visit. */
   readonly things: number;
 }
 
-const NO_RECT: FrontRect = { x: 0, y: 0, w: 0, h: 0 };
+const NO_FILL: Fill = { pieces: 0, counts: {}, marks: [] };
 
 export function frontsOf(shelf: Shelf, marks: PlaceMarks): Fronts {
   const children = childrenOf(shelf);
-  const fill = fillOf(shelf, marks);
   const cabinets: CabinetFront[] = [];
   const elsewhere: Front[] = [];
   const seen = new Set<PlaceId>();
@@ -70,62 +46,16 @@ export function frontsOf(shelf: Shelf, marks: PlaceMarks): Fronts {
   function visit(place: Place, room: string | undefined): void {
     if (seen.has(place.id) || place.retired) return;
     seen.add(place.id);
-    if (place.kind === 'cabinet') return void cabinets.push(cabinetFront(place, room));
     const inside = children.get(place.id) ?? [];
-    const isRoom = place.kind === 'room';
-    if (!isRoom || fill(place.id).pieces > 0) elsewhere.push(front(place, NO_RECT, isRoom ? fill(place.id) : deepFill(place.id)));
-    for (const child of inside) if (isRoom || child.kind === 'cabinet') visit(child, isRoom ? titleOf(shelf, place) : room);
-  }
-
-  function cabinetFront(cabinet: Place, room: string | undefined): CabinetFront {
-    const inside = (children.get(cabinet.id) ?? []).filter((child) => child.kind !== 'cabinet' && !child.retired);
-    const layout = layFront(cabinet, inside);
-    const fronts: Front[] = [];
-    for (const each of inside.length > 0 ? inside : [cabinet]) {
-      const rect = layout.rects.get(each.id);
-      if (rect) fronts.push(front(each, rect, deepFill(each.id)));
+    if (place.kind === 'cabinet') {
+      cabinets.push(cabinetFront(shelf, place, inside, marks, room));
+      for (const inner of inside) if (inner.kind === 'cabinet') visit(inner, room);
+      return;
     }
-    const loose = inside.length > 0 ? fill(cabinet.id) : { pieces: 0, marks: [] };
-    for (const child of children.get(cabinet.id) ?? []) if (child.kind === 'cabinet') visit(child, room);
-    return {
-      id: cabinet.id,
-      name: titleOf(shelf, cabinet),
-      ...(room === undefined ? {} : { room }),
-      widthMm: layout.widthMm,
-      heightMm: layout.heightMm,
-      isDrawn: layout.isDrawn,
-      fronts,
-      pieces: fronts.reduce((sum, each) => sum + each.pieces, loose.pieces),
-      loose: loose.pieces,
-      marks: together([loose.marks, ...fronts.map((each) => each.marks)]),
-    };
-  }
-
-  function front(place: Place, rect: FrontRect, held: Fill): Front {
-    const label = labelOf(shelf, place);
-    const periods = (place.periods ?? []).flatMap((id) => shelf.things.period.get(id)?.name ?? []);
-    return {
-      id: place.id,
-      label,
-      ...(place.name && place.name !== label ? { name: place.name } : {}),
-      kind: place.kind ?? 'box',
-      rect,
-      periods,
-      pieces: held.pieces,
-      counts: held.counts,
-      ...(place.capacity === undefined ? {} : { capacity: place.capacity }),
-      marks: held.marks,
-    };
-  }
-
-  /** What a front shows counts for all that is behind it: boxes in the drawer too. */
-  function deepFill(id: PlaceId, depth = 0): Fill {
-    const inside = children.get(id);
-    if (!inside || depth > 8) return fill(id);
-    const parts = [fill(id), ...inside.filter((child) => child.kind !== 'cabinet').map((child) => deepFill(child.id, depth + 1))];
-    const counts: Record<string, number> = {};
-    for (const part of parts) for (const [noun, count] of Object.entries(part.counts)) counts[noun] = (counts[noun] ?? 0) + count;
-    return { pieces: parts.reduce((sum, part) => sum + part.pieces, 0), counts, marks: together(parts.map((part) => part.marks)) };
+    const isRoom = place.kind === 'room';
+    const own = front(shelf, place, marks);
+    if (!isRoom || own.pieces > 0) elsewhere.push(own);
+    for (const inner of inside) if (isRoom || inner.kind === 'cabinet') visit(inner, isRoom ? titleOf(shelf, place) : room);
   }
 
   for (const place of children.get(undefined) ?? []) visit(place, undefined);
@@ -134,38 +64,24 @@ export function frontsOf(shelf: Shelf, marks: PlaceMarks): Fronts {
   return { cabinets, elsewhere, nowhere: nowhereIn(shelf), things: thingsIn(shelf) };
 }
 
-interface Fill {
-  readonly pieces: number;
-  readonly counts: Front['counts'];
-  readonly marks: readonly PlaceMark[];
-}
-
-function fillOf(shelf: Shelf, marks: PlaceMarks): (id: PlaceId) => Fill {
-  const byNoun = STANDING.map((noun) => [noun, piecesByPlace(shelf, noun)] as const);
-  return (id) => {
-    const counts: { [N in StandingNoun]?: number } = {};
-    let pieces = 0;
-    for (const [noun, places] of byNoun) {
-      const count = places.get(id);
-      if (count === undefined) continue;
-      counts[noun] = count;
-      pieces += count;
-    }
-    return { pieces, counts, marks: marks.get(id) ?? [] };
+function cabinetFront(shelf: Shelf, cabinet: Place, children: readonly Place[], marks: PlaceMarks, room: string | undefined): CabinetFront {
+  const inside = children.filter((child) => child.kind !== 'cabinet' && !child.retired);
+  const { widthMm, heightMm, isDrawn, rects } = layFront(cabinet, inside);
+  const shown = inside.length > 0 ? inside : [cabinet];
+  const fronts = shown.map((place) => front(shelf, place, marks, rects.get(place.id)));
+  const loose = inside.length > 0 ? fillOf(shelf, cabinet.id, marks) : NO_FILL;
+  return {
+    id: cabinet.id,
+    name: titleOf(shelf, cabinet),
+    ...(room === undefined ? {} : { room }),
+    widthMm,
+    heightMm,
+    isDrawn,
+    fronts,
+    pieces: fronts.reduce((sum, each) => sum + each.pieces, loose.pieces),
+    loose: loose.pieces,
+    marks: together([loose.marks, ...fronts.map((each) => each.marks)]),
   };
-}
-
-/** Marks of several places as one list, each kind once, worst first. */
-function together(lists: readonly (readonly PlaceMark[])[]): readonly PlaceMark[] {
-  const filled = lists.filter((list) => list.length > 0);
-  if (filled.length < 2) return filled[0] ?? [];
-  const byKind = new Map<string, PlaceMark>();
-  for (const mark of filled.flat()) {
-    const key = `${mark.level} ${mark.kind}`;
-    const before = byKind.get(key);
-    byKind.set(key, before ? { ...before, count: before.count + mark.count } : mark);
-  }
-  return [...byKind.values()].sort((a, b) => LEVELS.indexOf(b.level) - LEVELS.indexOf(a.level) || b.count - a.count);
 }
 
 function thingsIn(shelf: Shelf): number {

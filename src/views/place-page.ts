@@ -1,0 +1,137 @@
+import type { Day, PlaceId, Sha256, ThingId } from '../domain/brand.ts';
+import { dayInWords } from '../domain/day-words.ts';
+import { STANDING } from '../domain/filling.ts';
+import type { Flag, Level } from '../domain/flag.ts';
+import { childrenOf, labelOf, pathText, placesWithin } from '../domain/nesting.ts';
+import type { Noun } from '../domain/noun.ts';
+import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
+import { titleOf } from '../domain/title.ts';
+import { placesAround } from '../domain/whereabouts.ts';
+import { spanInYears } from '../domain/year.ts';
+import { detailOf } from './detail.ts';
+import { front, type Front } from './front.ts';
+import { onFront, type OnFront } from './front-of.ts';
+import type { PlaceMarks } from './place-mark.ts';
+import { isSpent, type State, statesOf } from './state.ts';
+
+export interface Row {
+  readonly id: ThingId;
+  readonly noun: Noun;
+  readonly title: string;
+  readonly detail: string;
+  readonly states: readonly State[];
+  /** What calls for attention about it, most pressing first. */
+  readonly flags: readonly { readonly kind: Flag['kind']; readonly level: Level; readonly says: string }[];
+  /** Out until then. */
+  readonly until?: Day;
+  readonly picture?: Sha256;
+  readonly isSpent: boolean;
+}
+
+export interface PlacePage {
+  readonly id: PlaceId;
+  readonly title: string;
+  readonly kind: string;
+  /** The places around it, outermost first. */
+  readonly around: readonly { readonly id: PlaceId; readonly name: string }[];
+  readonly path: string;
+  readonly onFront: OnFront | null;
+  readonly front: Front;
+  readonly periods: readonly { readonly id: string; readonly name: string; readonly span: string }[];
+  /** “over-full by 4”, “room for 9 more”; empty when nobody said what fits. */
+  readonly room: string;
+  readonly isOverFull: boolean;
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
+  readonly inside: readonly Front[];
+  readonly rows: readonly Row[];
+}
+
+type FlagsTo = (id: string) => readonly Flag[];
+
+/** Everything a place's page says; undefined when there is no such place. */
+export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo: FlagsTo): PlacePage | undefined {
+  const place = shelf.things.place.get(id);
+  if (!place) return undefined;
+  const own = front(shelf, place, marks);
+  const over = own.capacity === undefined ? 0 : own.pieces - own.capacity;
+  return {
+    id,
+    title: titleOf(shelf, place),
+    kind: place.kind ?? 'place',
+    around: placesAround(shelf, id)
+      .slice(0, -1)
+      .map((outer) => ({ id: outer.id, name: titleOf(shelf, outer) })),
+    path: pathText(shelf, id),
+    onFront: onFront(shelf, id),
+    front: own,
+    periods: (place.periods ?? []).flatMap((each) => {
+      const period = shelf.things.period.get(each);
+      return period ? [{ id: each, name: titleOf(shelf, period), span: spanInYears(period.from, period.to) }] : [];
+    }),
+    room: own.capacity === undefined ? '' : over > 0 ? `over-full by ${over}` : over === 0 ? 'just full' : `room for ${-over} more`,
+    isOverFull: over > 0,
+    facts: factsOf(place),
+    inside: (childrenOf(shelf).get(id) ?? []).filter((inner) => !inner.retired).map((inner) => front(shelf, inner, marks)),
+    rows: rowsIn(shelf, id, flagsTo),
+  };
+}
+
+function factsOf(place: Place): PlacePage['facts'] {
+  const facts: { name: string; value: string }[] = [];
+  if (place.holder) facts.push({ name: 'Who has the things', value: place.holder });
+  if (place.for && place.for !== 'anything') facts.push({ name: 'Meant for', value: place.for });
+  if (place.code) facts.push({ name: 'Label code', value: place.code });
+  if (place.note) facts.push({ name: 'Note', value: place.note });
+  return facts;
+}
+
+/** What stands in a place, in the boxes inside it too: sound before spent, by title. */
+export function rowsIn(shelf: Shelf, id: PlaceId, flagsTo: FlagsTo): readonly Row[] {
+  const rows: Row[] = [];
+  for (const within of placesWithin(shelf, id)) {
+    for (const thing of shelf.contents.get(within) ?? []) {
+      const found = thingOf(shelf, thing);
+      if (!found || found.noun === 'place' || isUsedUp(found)) continue;
+      rows.push(rowOf(shelf, found, flagsTo, within === id ? undefined : within));
+    }
+  }
+  return sorted(rows);
+}
+
+/** What has no place yet. */
+export function rowsNowhere(shelf: Shelf, flagsTo: FlagsTo): readonly Row[] {
+  const rows: Row[] = [];
+  for (const noun of STANDING) {
+    for (const thing of (shelf.things[noun] as ReadonlyMap<string, Thing>).values()) {
+      if (thing.at === undefined && !thing.retired && !isUsedUp(thing)) rows.push(rowOf(shelf, thing, flagsTo));
+    }
+  }
+  return sorted(rows);
+}
+
+const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+function sorted(rows: Row[]): readonly Row[] {
+  return rows.sort((a, b) => Number(a.isSpent) - Number(b.isSpent) || collator.compare(a.title, b.title));
+}
+
+function isUsedUp(thing: Thing): boolean {
+  return (thing.noun === 'injectedWax' || thing.noun === 'casting') && thing.pieces <= 0;
+}
+
+export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, within?: PlaceId): Row {
+  const picture = thing.pictures?.at(-1);
+  const inner = within === undefined ? undefined : shelf.things.place.get(within);
+  const detail = [inner ? `in ${labelOf(shelf, inner)}` : '', ...detailOf(shelf, thing)].filter((part) => part !== '').join(' · ');
+  return {
+    id: thing.id,
+    noun: thing.noun,
+    title: titleOf(shelf, thing),
+    detail: thing.until === undefined ? detail : `${detail} · until ${dayInWords(thing.until)}`,
+    states: statesOf(shelf, thing),
+    flags: flagsTo(thing.id).map(({ kind, level, says }) => ({ kind, level, says })),
+    ...(thing.until === undefined ? {} : { until: thing.until }),
+    ...(picture === undefined ? {} : { picture }),
+    isSpent: isSpent(thing),
+  };
+}

@@ -1,0 +1,147 @@
+import type { PeriodId, PlaceId, Sha256, ThingId } from '../domain/brand.ts';
+import { addPlacesOfDesign } from '../domain/filling.ts';
+import { wordsOf } from '../domain/folding.ts';
+import { parseCode } from '../domain/label.ts';
+import { childrenOf, pathText } from '../domain/nesting.ts';
+import type { Noun } from '../domain/noun.ts';
+import { designsByPeriod, periodsHolding, periodsInOrder } from '../domain/period-span.ts';
+import { isProblem } from '../domain/problem.ts';
+import { best, type Correction, search } from '../domain/search.ts';
+import { searchIndexOf } from '../domain/search-index.ts';
+import type { Period, Place, Shelf, Thing } from '../domain/shelf.ts';
+import { titleOf } from '../domain/title.ts';
+import { parseYear, spanInYears, yearInWords } from '../domain/year.ts';
+import { type OnFront, onFront } from './front-of.ts';
+import { detailOf } from './detail.ts';
+import { isSpent, type State, statesOf } from './state.ts';
+
+export const ANSWERS_MAX = 60;
+const PERIODS_MAX = 8;
+const PLACES_MAX = 12;
+
+export interface PlaceAnswer {
+  readonly id: PlaceId;
+  readonly path: string;
+  readonly front: OnFront | null;
+  /** The studio keeps this period there; otherwise things of it only happen to stand there. */
+  readonly isAssigned: boolean;
+  /** Pieces of the period standing there. */
+  readonly pieces: number;
+}
+
+export interface PeriodAnswer {
+  readonly id: PeriodId;
+  readonly name: string;
+  /** “323 – 30 BC”; empty for a topic without a span. */
+  readonly span: string;
+  readonly places: readonly PlaceAnswer[];
+  readonly morePlaces: number;
+}
+
+export interface ThingAnswer {
+  readonly id: ThingId;
+  readonly noun: Noun;
+  readonly title: string;
+  /** What it is, when the title does not say. */
+  readonly detail: string;
+  /** “Plan chest › A3”; empty when it has no place. */
+  readonly place: string;
+  readonly front: OnFront | null;
+  readonly states: readonly State[];
+  readonly picture?: Sha256;
+  readonly isSpent: boolean;
+}
+
+export interface WhereIs {
+  /** The year the query was read as, in words. */
+  readonly year?: string;
+  readonly periods: readonly PeriodAnswer[];
+  readonly things: readonly ThingAnswer[];
+  readonly more: number;
+  readonly corrections: readonly Correction[];
+}
+
+/** Answers to what was typed, best first: periods with their drawers, then things with the place they stand in. */
+export function whereIs(shelf: Shelf, query: string): WhereIs {
+  const year = parseYear(query);
+  const inYear = isProblem(year) ? [] : periodsHolding(shelf, year);
+  const coded = codedThing(shelf, query);
+  const index = searchIndexOf(shelf);
+  const found = search(index, wordsOf(query), inYear.length === 0 && !coded);
+  const named = best(index, found, PERIODS_MAX, ({ thing }) => thing.noun === 'period').documents.map(({ thing }) => thing as Period);
+  const periods = [...new Set([...inYear, ...named])].slice(0, PERIODS_MAX);
+  const { documents, count } = best(index, found, ANSWERS_MAX, ({ thing }) => thing.noun !== 'period' && thing !== coded);
+  const things = [...(coded ? [coded] : []), ...documents.map(({ thing }) => thing)].slice(0, ANSWERS_MAX);
+  return {
+    ...(isProblem(year) ? {} : { year: yearInWords(year) }),
+    periods: periods.map((period) => periodAnswer(shelf, period)),
+    things: things.map((thing) => thingAnswer(shelf, thing)),
+    more: count + (coded ? 1 : 0) - things.length,
+    corrections: found.corrections,
+  };
+}
+
+/** All periods with their drawers, for when nothing has been typed. */
+export function allPeriods(shelf: Shelf): readonly PeriodAnswer[] {
+  return periodsInOrder(shelf).map((period) => periodAnswer(shelf, period));
+}
+
+/** A label's code, typed whole in any of its forms, is one thing and no other. */
+function codedThing(shelf: Shelf, query: string): Thing | undefined {
+  const code = parseCode(query);
+  if (isProblem(code)) return undefined;
+  for (const part of searchIndexOf(shelf).parts) {
+    const document = part.documents.find(({ thing }) => thing.code === code);
+    if (document) return document.thing;
+  }
+  return undefined;
+}
+
+export function periodAnswer(shelf: Shelf, period: Period): PeriodAnswer {
+  const pieces = new Map<PlaceId, number>();
+  for (const design of designsByPeriod(shelf).get(period.id) ?? []) addPlacesOfDesign(shelf, design, pieces);
+  const assigned = new Set<PlaceId>();
+  for (const place of placesOfPeriods(shelf).get(period.id) ?? []) assigned.add(place.id);
+  const ids = [...new Set([...assigned, ...pieces.keys()])].filter((id) => shelf.things.place.has(id));
+  const places = ids
+    .map((id) => ({ id, isAssigned: assigned.has(id), pieces: pieces.get(id) ?? 0 }))
+    .sort((a, b) => Number(b.isAssigned) - Number(a.isAssigned) || b.pieces - a.pieces);
+  return {
+    id: period.id,
+    name: titleOf(shelf, period),
+    span: spanInYears(period.from, period.to),
+    places: places.slice(0, PLACES_MAX).map((place) => ({ ...place, path: pathText(shelf, place.id), front: onFront(shelf, place.id) })),
+    morePlaces: Math.max(0, places.length - PLACES_MAX),
+  };
+}
+
+const assignments = new WeakMap<object, ReadonlyMap<PeriodId, readonly Place[]>>();
+
+function placesOfPeriods(shelf: Shelf): ReadonlyMap<PeriodId, readonly Place[]> {
+  const known = assignments.get(shelf.things.place);
+  if (known) return known;
+  const byPeriod = new Map<PeriodId, Place[]>();
+  for (const list of childrenOf(shelf).values()) {
+    for (const place of list) {
+      for (const period of place.periods ?? []) byPeriod.set(period, [...(byPeriod.get(period) ?? []), place]);
+    }
+  }
+  assignments.set(shelf.things.place, byPeriod);
+  return byPeriod;
+}
+
+export function thingAnswer(shelf: Shelf, thing: Thing): ThingAnswer {
+  const place = thing.noun === 'place' ? thing.id : thing.at;
+  const picture = thing.pictures?.at(-1);
+  return {
+    id: thing.id,
+    noun: thing.noun,
+    title: titleOf(shelf, thing),
+    detail: detailOf(shelf, thing).join(' · '),
+    place: pathText(shelf, place),
+    front: onFront(shelf, place),
+    states: statesOf(shelf, thing),
+    ...(picture === undefined ? {} : { picture }),
+    isSpent: isSpent(thing),
+  };
+}
