@@ -97,7 +97,8 @@ export function App() {
       <div class="app-notices">
         {deps.isDemo && (
           <p class="demo-line">
-            Demo studio: Tern Quay Foundry. <a href="?">Leave it</a>
+            <span>Demo: Tern Quay Foundry</span>
+            <a href="?">Leave the demo</a>
           </p>
         )}
         <UpdateNotice />
