@@ -2,7 +2,7 @@
 import { cpSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build, runnerImport } from 'vite';
+import { build, createServer } from 'vite';
 import { appDir, freshenApp } from './build.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -29,6 +29,15 @@ writeFileSync(
   '<!doctype html><html lang="en"><title>Bench</title><script type="module" src="page.js"></script></html>',
 );
 
-/** @typedef {{ main: (at: { siteDir: string, appDir: string }) => Promise<number> }} Bench */
-const { module } = await /** @type {typeof runnerImport<Bench>} */ (runnerImport)('/tests/bench/main.ts', { root, configFile: false });
-process.exitCode = await module.main({ siteDir, appDir });
+const vite = await createServer({
+  configFile: false,
+  root,
+  appType: 'custom',
+  server: { middlewareMode: true, ws: false, watch: null },
+});
+try {
+  const { main } = await vite.ssrLoadModule('/tests/bench/main.ts');
+  process.exitCode = await main({ siteDir, appDir });
+} finally {
+  await vite.close();
+}

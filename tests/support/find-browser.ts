@@ -1,8 +1,9 @@
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { createRequire } from 'node:module';
+import { delimiter, dirname, join } from 'node:path';
 import { promisify } from 'node:util';
+import chromium, { inflate, setupLambdaEnvironment } from '@sparticuz/chromium';
 
 const run = promisify(execFile);
 
@@ -35,10 +36,9 @@ function installed(): string | undefined {
 async function fromRegistry(): Promise<string | undefined> {
   if (process.platform !== 'linux' || process.arch !== 'x64') return undefined;
   try {
-    const { default: chromium, inflate, setupLambdaEnvironment } = await import('@sparticuz/chromium');
     const path = await chromium.executablePath();
     if (await starts(path)) return path;
-    const libraries = await inflate(fileURLToPath(new URL('../bin/al2023.tar.br', import.meta.resolve('@sparticuz/chromium'))));
+    const libraries = await inflate(join(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')), '../bin/al2023.tar.br'));
     setupLambdaEnvironment(join(libraries, 'lib'));
     if (await starts(path)) return path;
     delete process.env.LD_LIBRARY_PATH;
