@@ -19,25 +19,41 @@ export function piecesOf(thing: Thing): number {
 type ByPlace = ReadonlyMap<PlaceId, number>;
 
 /** One noun's tallies are made again only when a thing of that noun changed. */
-const placeTallies = new WeakMap<object, ByPlace>();
 const designTallies = new WeakMap<object, ReadonlyMap<DesignId, ByPlace>>();
 
 function add(tally: Map<PlaceId, number>, place: PlaceId, count: number): void {
-  tally.set(place, (tally.get(place) ?? 0) + count);
+  const sum = (tally.get(place) ?? 0) + count;
+  if (sum === 0) tally.delete(place);
+  else tally.set(place, sum);
 }
+
+interface PlaceTally {
+  readonly map: unknown;
+  readonly things: readonly Thing[];
+  readonly tally: ByPlace;
+}
+/** Maps keep their order from shelf to shelf, so a tally is told from the last one by going down both lists side by side. */
+const placeTallies = new Map<StandingNoun, PlaceTally>();
 
 /** Pieces of a noun standing directly in each place. */
 export function piecesByPlace(shelf: Shelf, noun: StandingNoun): ByPlace {
-  const things = shelf.things[noun] as ReadonlyMap<string, Thing>;
-  const known = placeTallies.get(things);
-  if (known) return known;
-  const tally = new Map<PlaceId, number>();
-  for (const thing of things.values()) {
-    if (!takesRoom(thing)) continue;
-    const count = piecesOf(thing);
-    if (count > 0) add(tally, thing.at as PlaceId, count);
+  const map = shelf.things[noun] as ReadonlyMap<string, Thing>;
+  const before = placeTallies.get(noun);
+  if (before?.map === map) return before.tally;
+  const things = [...map.values()];
+  const tally = new Map(before?.tally);
+  const count = (thing: Thing | undefined, by: 1 | -1) => {
+    if (thing && takesRoom(thing)) add(tally, thing.at as PlaceId, by * piecesOf(thing));
+  };
+  const length = Math.max(things.length, before?.things.length ?? 0);
+  for (let i = 0; i < length; i++) {
+    const was = before?.things[i];
+    const is = things[i];
+    if (was === is) continue;
+    count(was, -1);
+    count(is, 1);
   }
-  placeTallies.set(things, tally);
+  placeTallies.set(noun, { map, things, tally });
   return tally;
 }
 

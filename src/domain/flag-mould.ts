@@ -36,14 +36,30 @@ function gradeFlag(mould: Mould, rules: Rules): Flag | undefined {
   if (grade === 'failed') {
     const isMoved = mould.gradeOn !== undefined && mould.atSince !== undefined && mould.atSince > mould.gradeOn;
     return isMoved
-      ? flagOn(mould, rules, 'failed', 'note', `Failed${seenOn(mould)}${named}; moved since.`, 'Retire it when there is nothing more to learn from it.')
-      : flagOn(mould, rules, 'failed', 'act', `Failed${seenOn(mould)}${named}, and still in its place.`, 'Move it out from among the good moulds, or retire it.');
+      ? flagOn(
+          mould,
+          rules,
+          'failed',
+          'note',
+          `Failed${seenOn(mould)}${named}; moved since.`,
+          'Retire it when there is nothing more to learn from it.',
+        )
+      : flagOn(
+          mould,
+          rules,
+          'failed',
+          'act',
+          `Failed${seenOn(mould)}${named}, and still in its place.`,
+          'Move it out from among the good moulds, or retire it.',
+        );
   }
   if (grade === 'worn') {
     return flagOn(mould, rules, 'worn', 'soon', `Graded worn${seenOn(mould)}${named}.`, 'Make a new mould while its master is sound.');
   }
-  if (faults) return flagOn(mould, rules, 'faults', 'soon', `Faults seen${seenOn(mould)}${named}.`, 'Mend it or look again before a long run.');
-  if (grade === 'watch') return flagOn(mould, rules, 'worn', 'note', `Graded watch${seenOn(mould)}.`, 'Look at the first waxes of the next run.');
+  if (faults)
+    return flagOn(mould, rules, 'faults', 'soon', `Faults seen${seenOn(mould)}${named}.`, 'Mend it or look again before a long run.');
+  if (grade === 'watch')
+    return flagOn(mould, rules, 'worn', 'note', `Graded watch${seenOn(mould)}.`, 'Look at the first waxes of the next run.');
   return undefined;
 }
 

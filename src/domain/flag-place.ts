@@ -8,5 +8,14 @@ export function placeFlags(shelf: Shelf, place: Place, rules: Rules): readonly F
   const pieces = piecesIn(shelf, place.id);
   const over = pieces - place.capacity;
   if (over <= 0) return [];
-  return [flagOn(place, rules, 'over-full', 'soon', `${pieces} pieces where ${place.capacity} fit: ${over} too many.`, 'Move some to a drawer with room.')];
+  return [
+    flagOn(
+      place,
+      rules,
+      'over-full',
+      'soon',
+      `${pieces} pieces where ${place.capacity} fit: ${over} too many.`,
+      'Move some to a drawer with room.',
+    ),
+  ];
 }

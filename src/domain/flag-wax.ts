@@ -26,14 +26,24 @@ function lowFlag(wax: Wax, rules: Rules, units: Units): Flag | undefined {
     ? `at least ${mass(wax.keepGrams ?? 0)} is to be kept`
     : `${use.deliveryDays} days to get more${use.isDeliveryAssumed ? ' (assumed)' : ''} ask for ${mass(use.needed)}`;
   const isTooLate = wax.grams <= 0 || (use.daysLeft !== undefined && use.daysLeft < use.deliveryDays);
-  return flagOn(wax, rules, 'wax low', isTooLate ? 'act' : 'soon', `${mass(wax.grams)} left${pace}; ${against}.`, isTooLate ? 'Order it today.' : 'Order it.');
+  return flagOn(
+    wax,
+    rules,
+    'wax low',
+    isTooLate ? 'act' : 'soon',
+    `${mass(wax.grams)} left${pace}; ${against}.`,
+    isTooLate ? 'Order it today.' : 'Order it.',
+  );
 }
 
 /** Only waxes at work: one that an injector holds, or that was used this month or the last. */
 function wrongFlag(wax: Wax, injectors: readonly Injector[], rules: Rules, units: Units): Flag | undefined {
   const held = injectorsHolding(wax, injectors);
   if (wax.use === 'sticky' || (held.length === 0 && !wasUsedLately(wax, rules))) return undefined;
-  const where = held.length > 0 ? ` ${held.map((each) => each.name ?? each.code ?? 'An injector').join(' and ')} ${held.length === 1 ? 'holds' : 'hold'} it.` : '';
+  const where =
+    held.length > 0
+      ? ` ${held.map((each) => each.name ?? each.code ?? 'An injector').join(' and ')} ${held.length === 1 ? 'holds' : 'hold'} it.`
+      : '';
   const now = roomToday(rules.today, rules.studio);
   const next = roomNextMonth(rules.today, rules.studio);
   for (const room of [now, next]) {
@@ -42,13 +52,23 @@ function wrongFlag(wax: Wax, injectors: readonly Injector[], rules: Rules, units
     if (!reason || (reason.verdict === 'take care' && (isNow || held.length === 0))) continue;
     const level: Level = reason.verdict === 'take care' ? 'note' : isNow && held.length > 0 ? 'act' : 'soon';
     const says = `${monthName(Number(room.month))}: the workshop is ${sayTemperatures(room.lowC, room.highC, units)}${room.isOwn ? '' : ' (assumed)'}. ${reason.says}${where}`;
-    const todo = level === 'note' ? 'Have another wax ready for those days.' : held.length > 0 ? 'Fill the injector with a wax that suits.' : 'Change to a wax that suits.';
+    const todo =
+      level === 'note'
+        ? 'Have another wax ready for those days.'
+        : held.length > 0
+          ? 'Fill the injector with a wax that suits.'
+          : 'Change to a wax that suits.';
     return flagOn(wax, rules, 'wax wrong', level, says, todo);
   }
   return undefined;
 }
 
-function roomReason(wax: Wax, injectors: readonly Injector[], room: { readonly lowC: number; readonly highC: number }, units: Units): WaxReason | undefined {
+function roomReason(
+  wax: Wax,
+  injectors: readonly Injector[],
+  room: { readonly lowC: number; readonly highC: number },
+  units: Units,
+): WaxReason | undefined {
   const { reasons } = chooseWax(wax, room, injectors, units);
   const wrong = reasons.filter(({ why }) => why === 'brittle' || why === 'too soft');
   return wrong.find(({ verdict }) => verdict === 'no') ?? wrong[0];

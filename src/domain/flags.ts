@@ -1,6 +1,6 @@
 import type { DesignId } from './brand.ts';
 import type { Flag, Rules } from './flag.ts';
-import { byDesign, masterFlags } from './flag-master.ts';
+import { masterFlags } from './flag-master.ts';
 import { mouldFlags } from './flag-mould.ts';
 import { placeFlags } from './flag-place.ts';
 import { type Keeps, keepsOf, standingFlags } from './flag-standing.ts';
@@ -28,10 +28,12 @@ export interface Look {
   readonly units: Units;
   readonly keeps: ReadonlyMap<string, Keeps>;
   readonly onHand: () => ReadonlyMap<DesignId, number>;
-  readonly index: () => ReturnType<typeof byDesign>;
 }
 
-const keepsKnown = new WeakMap<Shelf['things']['place'], { readonly periods: Shelf['things']['period']; readonly keeps: ReadonlyMap<string, Keeps> }>();
+const keepsKnown = new WeakMap<
+  Shelf['things']['place'],
+  { readonly periods: Shelf['things']['period']; readonly keeps: ReadonlyMap<string, Keeps> }
+>();
 
 export function lookAt(shelf: Shelf, rules: Rules, units: Units = SI_UNITS): Look {
   const { place, period } = shelf.things;
@@ -40,17 +42,12 @@ export function lookAt(shelf: Shelf, rules: Rules, units: Units = SI_UNITS): Loo
     known = { periods: period, keeps: keepsOf(place, (id) => period.get(id)?.name ?? 'a period no longer recorded') };
     keepsKnown.set(place, known);
   }
-  let index: ReturnType<typeof byDesign> | undefined;
   return {
     shelf,
     rules,
     units,
     keeps: known.keeps,
     onHand: () => castingsOnHand(shelf.things.casting),
-    index: () => {
-      index ??= byDesign(shelf.things);
-      return index;
-    },
   };
 }
 
@@ -66,10 +63,17 @@ export function plainFlags(thing: Thing, look: Look): readonly Flag[] {
   if (thing.retired) return NONE;
   const { rules } = look;
   const keeps = thing.at === undefined ? undefined : look.keeps.get(thing.at);
-  const design = 'design' in thing && thing.design !== undefined ? (look.shelf.things.design.get(thing.design) as Design | undefined) : undefined;
+  const design =
+    'design' in thing && thing.design !== undefined ? (look.shelf.things.design.get(thing.design) as Design | undefined) : undefined;
   const before = judged.get(thing);
   if (before && before.rules === rules && before.keeps === keeps && before.design === design) return before.flags;
-  const standing = standingFlags(thing, keeps, design, (id) => look.shelf.things.period.get(id)?.name ?? 'a period no longer recorded', rules);
+  const standing = standingFlags(
+    thing,
+    keeps,
+    design,
+    (id) => look.shelf.things.period.get(id)?.name ?? 'a period no longer recorded',
+    rules,
+  );
   const own = thing.noun === 'mould' ? mouldFlags(thing as Mould, rules) : NONE;
   const flags = own.length === 0 ? standing : standing.length === 0 ? own : [...own, ...standing];
   judged.set(thing, { rules, keeps, design, flags: flags.length === 0 ? NONE : flags });
@@ -86,7 +90,7 @@ export function furtherFlags(thing: Thing, look: Look): readonly Flag[] {
     case 'design':
       return stockFlags(thing, look.onHand(), look.rules);
     case 'master':
-      return masterFlags(thing as Master, look.index, look.rules);
+      return masterFlags(look.shelf, thing as Master, look.rules);
     default:
       return NONE;
   }

@@ -35,7 +35,11 @@ export function expectedLife(mould: Mould, studio: StudioFields): ExpectedLife {
   const own = rubber && studio.life?.[rubber];
   const fallback = rubber && DEFAULT_LIFE[rubber];
   const figure = (ours: number | undefined, theirs: number | undefined) =>
-    ours !== undefined ? ({ value: ours, from: 'the studio' } as const) : theirs !== undefined ? ({ value: theirs, from: 'memory' } as const) : undefined;
+    ours !== undefined
+      ? ({ value: ours, from: 'the studio' } as const)
+      : theirs !== undefined
+        ? ({ value: theirs, from: 'memory' } as const)
+        : undefined;
   const shots = expectedShots !== undefined ? ({ value: expectedShots, from: 'this mould' } as const) : figure(own?.shots, fallback?.shots);
   const years = figure(own?.years, fallback?.years);
   return { ...(shots ? { shots } : {}), ...(years ? { years } : {}) };

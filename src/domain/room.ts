@@ -22,7 +22,18 @@ export interface MonthRoom extends Room {
  * right by the studio.
  */
 const DEFAULT_NORTH: readonly (readonly [number, number])[] = [
-  [13, 18], [13, 18], [14, 19], [15, 20], [16, 22], [18, 25], [19, 27], [19, 27], [17, 23], [15, 20], [14, 19], [13, 18],
+  [13, 18],
+  [13, 18],
+  [14, 19],
+  [15, 20],
+  [16, 22],
+  [18, 25],
+  [19, 27],
+  [19, 27],
+  [17, 23],
+  [15, 20],
+  [14, 19],
+  [13, 18],
 ];
 
 /** What a workshop of that hemisphere is taken to be where the studio has said nothing: the south is six months on. */

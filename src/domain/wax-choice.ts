@@ -35,7 +35,13 @@ export function chooseWax(wax: Wax, room: RoomSpan, injectors: Iterable<Injector
     const says = 'Sticky wax melts lower than injection wax and only holds a piece in place: not for injecting.';
     return { verdict: 'no', reasons: [{ why: 'sticky', verdict: 'no', says }] };
   }
-  const reasons = [...roomReasons(wax, room, units), ...pressureReasons(wax, [...injectors].filter((each) => !each.retired))];
+  const reasons = [
+    ...roomReasons(wax, room, units),
+    ...pressureReasons(
+      wax,
+      [...injectors].filter((each) => !each.retired),
+    ),
+  ];
   return { verdict: worst(reasons), reasons };
 }
 
@@ -51,8 +57,14 @@ function roomReasons(wax: Wax, room: RoomSpan, units: Units): readonly WaxReason
   const reasons = room.lowC === room.highC ? readingReasons(wax, room.lowC, units) : spanReasons(wax, room, units);
   if (reasons.length > 0) return reasons;
   const range =
-    low === undefined ? `up to ${sayTemperature(high as number, units)}` : high === undefined ? `from ${sayTemperature(low, units)}` : sayTemperatures(low, high, units);
-  return [{ why: 'fits', verdict: 'yes', says: `The room suits it: it works ${low !== undefined && high !== undefined ? 'at ' : ''}${range}.` }];
+    low === undefined
+      ? `up to ${sayTemperature(high as number, units)}`
+      : high === undefined
+        ? `from ${sayTemperature(low, units)}`
+        : sayTemperatures(low, high, units);
+  return [
+    { why: 'fits', verdict: 'yes', says: `The room suits it: it works ${low !== undefined && high !== undefined ? 'at ' : ''}${range}.` },
+  ];
 }
 
 function readingReasons({ roomLowC: low, roomHighC: high }: Wax, at: number, units: Units): readonly WaxReason[] {
@@ -61,7 +73,8 @@ function readingReasons({ roomLowC: low, roomHighC: high }: Wax, at: number, uni
   else if (low !== undefined && at - low < EDGE_C) {
     reasons.push({ why: 'brittle', verdict: 'take care', says: `Close to its cold edge: brittle below ${sayTemperature(low, units)}.` });
   }
-  if (high !== undefined && at > high) reasons.push({ why: 'too soft', verdict: 'no', says: `Too soft above ${sayTemperature(high, units)}: it bends.` });
+  if (high !== undefined && at > high)
+    reasons.push({ why: 'too soft', verdict: 'no', says: `Too soft above ${sayTemperature(high, units)}: it bends.` });
   else if (high !== undefined && high - at < EDGE_C) {
     reasons.push({ why: 'too soft', verdict: 'take care', says: `Close to its warm edge: too soft above ${sayTemperature(high, units)}.` });
   }
@@ -97,7 +110,8 @@ function pressureReasons(wax: Wax, injectors: readonly Injector[]): readonly Wax
   const fit = injectors.filter((each) => (each.pressure === 'high') === isHigh);
   const held = injectors.filter((each) => each.holds === wax.id);
   const need = isHigh ? 'Needs the high-pressure injector' : 'For low pressure only';
-  if (fit.length === 0) return [{ why: 'pressure', verdict: 'no', says: `${need}, and there is none${isHigh ? '' : ' but high-pressure ones'}.` }];
+  if (fit.length === 0)
+    return [{ why: 'pressure', verdict: 'no', says: `${need}, and there is none${isHigh ? '' : ' but high-pressure ones'}.` }];
   const wrong = held.find((each) => !fit.includes(each));
   if (wrong) return [{ why: 'pressure', verdict: 'take care', says: `${need}, and ${nameOf(wrong)} holds it.` }];
   if (!isHigh || held.length > 0) return [];

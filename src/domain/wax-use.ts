@@ -33,7 +33,9 @@ export interface WaxUse {
  * 28; needed = gramsADay × delivery days × 1.5.
  */
 export function waxUse(wax: Wax, today: Day): WaxUse {
-  const months = Object.entries(wax.used ?? {}).filter(([month, grams]) => grams > 0 && month >= monthBefore(today, MONTHS_BACK) && month <= today.slice(0, 7));
+  const months = Object.entries(wax.used ?? {}).filter(
+    ([month, grams]) => grams > 0 && month >= monthBefore(today, MONTHS_BACK) && month <= today.slice(0, 7),
+  );
   const first = months.map(([month]) => month).sort()[0];
   const days = first === undefined ? 0 : Math.max(DAYS_LEAST, daysBetween(`${first}-01` as Day, today) + 1);
   const gramsADay = days === 0 ? 0 : months.reduce((sum, [, grams]) => sum + grams, 0) / days;

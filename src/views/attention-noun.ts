@@ -111,4 +111,3 @@ class Tally {
     return this.byPlace.get(place) as number[];
   }
 }
-

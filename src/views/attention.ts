@@ -85,15 +85,17 @@ function listsOf(parts: readonly NounFlags[]): Pick<Attention, 'flags' | 'aside'
 }
 
 /** What a rank stands for; ranks run from the most pressing on. */
-const OF_RANK = LEVELS.toReversed().flatMap((level) => FLAG_KINDS.map((kind): { readonly kind: FlagKind; readonly level: Level } => ({ kind, level })));
+const OF_RANK = LEVELS.toReversed().flatMap((level) =>
+  FLAG_KINDS.map((kind): { readonly kind: FlagKind; readonly level: Level } => ({ kind, level })),
+);
 
 function marksOf(parts: readonly NounFlags[]): Attention['byPlace'] {
   const sums = new Map<PlaceId, number[]>();
   for (const part of parts) {
     for (const [place, counts] of part.byPlace) {
       const sum = sums.get(place);
-      if (sum) counts.forEach((count, rank) => (sum[rank] = (sum[rank] ?? 0) + count));
-      else sums.set(place, [...counts]);
+      if (!sum) sums.set(place, [...counts]);
+      else for (const [rank, count] of counts.entries()) sum[rank] = (sum[rank] ?? 0) + (count ?? 0);
     }
   }
   const marks = new Map<PlaceId, readonly PlaceMark[]>();
@@ -102,7 +104,11 @@ function marksOf(parts: readonly NounFlags[]): Attention['byPlace'] {
     counts.forEach((count, rank) => {
       if (count > 0) list.push({ ...(OF_RANK[rank] as (typeof OF_RANK)[number]), count });
     });
-    if (list.length > 0) marks.set(place, list.sort((a, b) => LEVELS.indexOf(b.level) - LEVELS.indexOf(a.level) || b.count - a.count));
+    if (list.length > 0)
+      marks.set(
+        place,
+        list.sort((a, b) => LEVELS.indexOf(b.level) - LEVELS.indexOf(a.level) || b.count - a.count),
+      );
   }
   return marks;
 }
