@@ -7,6 +7,14 @@ interface Node {
   parent: string | undefined;
 }
 
+/** Where words lead, and what had to be made for it. */
+interface Stand {
+  readonly ref?: string;
+  readonly isNew: boolean;
+  readonly doubt?: string;
+  readonly made: readonly string[];
+}
+
 const PARTED = /\s*[/>›»\\→,;|]\s*|\s+[-–—]\s+/;
 /** “A3”, “B-12”: a drawer's label that starts with its cabinet's letter (common practice, no source). */
 const LETTERED = /^([A-Z]{1,2})[\s.-]?(\d{1,3})[a-z]?$/;
@@ -17,6 +25,7 @@ export class PlaceFinder {
   private readonly register: Register;
   private readonly nodes = new Map<string, Node>();
   private readonly byWord = new Map<string, Node[]>();
+  private readonly asWritten = new Map<string, Stand>();
   /** Drafts made because something stands there; a row of a list of places may still give them their fields. */
   readonly implied = new Set<string>();
 
@@ -25,8 +34,10 @@ export class PlaceFinder {
     for (const { id, name, label, in: parent } of register.known.things.place) this.enter(id, parent, name, label);
   }
 
+  /** A place that rows may name from now on. */
   enter(ref: string, parent: string | undefined, ...names: readonly (string | undefined)[]): void {
     const node = { ref, parent };
+    this.asWritten.clear();
     this.nodes.set(ref, node);
     const words = names.flatMap((name) => (name ? [fold(name), fold(name).replace(KIND_WORDS, '')] : []));
     for (const word of new Set(words)) {
@@ -63,11 +74,22 @@ export class PlaceFinder {
       seen.add(at);
     }
     if (node) node.parent = parent;
+    this.asWritten.clear();
     return true;
   }
 
+  /** As `seek`; lists name the same few drawers again and again. */
+  find(words: string, cabinet?: string): Stand {
+    const written = `${cabinet ?? ''}|${words}`;
+    const before = this.asWritten.get(written);
+    if (before) return before;
+    const stand = this.seek(words, cabinet);
+    this.asWritten.set(written, stand.made.length > 0 ? { ...stand, made: [] } : stand);
+    return stand;
+  }
+
   /** The place that the words lead to. Without a `ref` several have that name, which `doubt` says. */
-  find(words: string, cabinet?: string): { ref?: string; isNew: boolean; doubt?: string; made: readonly string[] } {
+  private seek(words: string, cabinet: string | undefined): Stand {
     const coded = this.register.lookUp('place', words);
     if (coded !== undefined && this.nodes.get(coded) && words.length === 8 && this.all(words).length === 0)
       return { ref: coded, isNew: false, made: [] };

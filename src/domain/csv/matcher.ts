@@ -42,15 +42,15 @@ export class Matcher {
     const isNamed = wanted.name !== undefined;
     const index = list.findIndex((thing) => stands(thing));
     const same = list[index >= 0 ? index : isNamed ? 0 : -1];
+    const like = isNamed ? undefined : list[0];
+    if (!same && like) return { like };
+    const lineKey = isNamed ? key : `${key}|${wanted.at ?? ''}`;
+    const before = this.lines.get(lineKey);
+    if (before === undefined) this.lines.set(lineKey, line);
     if (same) {
       list.splice(list.indexOf(same), 1);
       return { same };
     }
-    const like = isNamed ? undefined : list[0];
-    if (like) return { like };
-    const lineKey = isNamed ? key : `${key}|${wanted.at ?? ''}`;
-    const before = this.lines.get(lineKey);
-    if (before === undefined) this.lines.set(lineKey, line);
     return before === undefined ? {} : { line: before };
   }
 

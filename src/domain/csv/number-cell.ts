@@ -80,6 +80,7 @@ export function decimalMarkOf(cells: Iterable<string>): ',' | '.' | undefined {
   let commas = 0;
   let points = 0;
   for (const cell of cells) {
+    if (!/\d[.,]\d/.test(cell)) continue;
     if (/^\s*[+−-]?(?:\d{1,3}(?:\.\d{3})+|\d+),(?:\d{1,2}|\d{4,})\s*[a-z°"]*\s*$/i.test(cell) || /^\s*0,\d+/.test(cell)) commas += 1;
     else if (/^\s*[+−-]?(?:\d{1,3}(?:,\d{3})+|\d+)\.(?:\d{1,2}|\d{4,})\s*[a-z°"]*\s*$/i.test(cell) || /^\s*0\.\d+/.test(cell)) points += 1;
   }

@@ -10,12 +10,14 @@ export function neededDrafts(plan: ImportPlan, flipped: ReadonlySet<number>): re
   const add = (index: number): void => {
     if (needed.has(index)) return;
     const draft = plan.drafts[index] as PlanDraft;
-    for (const part of [draft, draft.fields ?? {}]) {
-      for (const [key, value] of Object.entries(part)) if (REFS.has(key)) for (const each of [value].flat()) addRef(each);
+    for (const key of REFS) {
+      addRef(draft[key]);
+      addRef(draft.fields?.[key]);
     }
     needed.add(index);
   };
   const addRef = (value: unknown): void => {
+    if (Array.isArray(value)) return value.forEach(addRef);
     const index = typeof value === 'string' ? draftIndex(value) : undefined;
     if (index !== undefined) add(index);
   };
@@ -41,8 +43,11 @@ export function planEntries(desk: Desk, plan: ImportPlan, flipped: ReadonlySet<n
     const index = typeof value === 'string' ? draftIndex(value) : undefined;
     return index === undefined ? value : ids.get(index);
   };
-  const resolved = (part: object) =>
-    Object.fromEntries(Object.entries(part).map(([key, value]) => [key, REFS.has(key) ? idOf(value) : value]));
+  const resolved = (part: Readonly<Record<string, unknown>>): Record<string, unknown> => {
+    const own = { ...part };
+    for (const key of REFS) if (own[key] !== undefined) own[key] = idOf(own[key]);
+    return own;
+  };
   return neededDrafts(plan, flipped).map((index) => {
     const { fields, ...rest } = plan.drafts[index] as PlanDraft;
     const own = fields ? { fields: { code: fields['code'] ?? freshCode(rest.noun as Noun), ...resolved(fields) } } : {};
@@ -53,4 +58,4 @@ export function planEntries(desk: Desk, plan: ImportPlan, flipped: ReadonlySet<n
 }
 
 /** Where an entry or a field may name another thing; anywhere else `#12` is only what somebody wrote. */
-const REFS = new Set(['design', 'master', 'wax', 'in', 'periods', 'at', 'mould', 'of']);
+const REFS = ['design', 'master', 'wax', 'in', 'periods', 'at', 'mould', 'of'] as const;

@@ -22,6 +22,7 @@ export class Register {
   readonly known: Known;
   readonly drafts: Mutable[] = [];
   private readonly byName = new Map<string, string>();
+  private readonly asWritten = new Map<string, string>();
   private readonly byCode = new Map<string, { ref: string; noun: KnownNoun }>();
   private readonly names = new Map<KnownNoun, string[]>();
 
@@ -65,8 +66,17 @@ export class Register {
     this.byCode.set(code, { ref, noun });
   }
 
-  /** By label code, else by name. */
+  /** By label code, else by name. A name once found leads to the same thing for good, as it is written too. */
   lookUp(noun: KnownNoun, name: string): string | undefined {
+    const written = `${noun}|${name}`;
+    const before = this.asWritten.get(written);
+    if (before !== undefined) return before;
+    const found = this.seek(noun, name);
+    if (found !== undefined) this.asWritten.set(written, found);
+    return found;
+  }
+
+  private seek(noun: KnownNoun, name: string): string | undefined {
     const code = name.length <= 12 ? parseCode(name) : undefined;
     const coded = code === undefined || isProblem(code) ? undefined : this.byCode.get(code);
     return coded?.noun === noun ? coded.ref : this.byName.get(`${noun}|${fold(name)}`);

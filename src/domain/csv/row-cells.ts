@@ -1,7 +1,7 @@
 import type { Check } from '../field.ts';
 import { FIELDS } from '../fields.ts';
 import { isProblem } from '../problem.ts';
-import { dayOrderOf } from './day-cell.ts';
+import { dayCell, dayOrderOf } from './day-cell.ts';
 import { decimalMarkOf } from './number-cell.ts';
 import type { Reading as ListReading } from './plan.ts';
 import { isNothing, type Ways } from './reading.ts';
@@ -44,7 +44,12 @@ export function mappedColumns(table: Table, { target, mapping, hasHeadings }: Li
   const decimal = decimalMarkOf(cells(wanted.map(({ index }) => index))) ?? (table.delimiter === ';' ? ',' : undefined);
   return wanted.map((each) => ({
     ...each,
-    ways: { today, decimal, dayOrder: dayOrderOf(cells([each.index])), unit: unitOfHeading(each.heading) },
+    ways: {
+      today,
+      decimal,
+      dayOrder: each.column.read === dayCell ? dayOrderOf(cells([each.index])) : undefined,
+      unit: unitOfHeading(each.heading),
+    },
   }));
 }
 

@@ -22,6 +22,8 @@ export const CELL_MAX = 10_000;
 export const WIDTH_MAX = 300;
 /** Unclosed quotes after which the rest is read with quotes as plain characters; each costs a look at the whole rest. */
 const RECOVERIES_MAX = 25;
+const OPEN_QUOTE = 'A quotation mark opens here and is never closed.';
+const STRAY_QUOTE = 'A quotation mark stands in the middle of a cell.';
 
 /**
  * A list as rows of cells (RFC 4180, and what spreadsheets write). Blank lines are left out; a row that cannot be read is kept and
@@ -69,14 +71,15 @@ function readRows(text: string, delimiter: Delimiter): Row[] {
           // An opening quote without its end swallows what follows: only its own line is given up.
           const lineEnd = rest.indexOf(newline, at);
           const stop = lineEnd < 0 ? rest.length : lineEnd;
-          keep(rows, line, rest.slice(at, stop).split(delimiter), 'A quotation mark opens here and is never closed.');
+          const own = rest.slice(at, stop);
+          keep(rows, line, own.split(delimiter), own.split('"').length % 2 === 1 ? STRAY_QUOTE : OPEN_QUOTE);
           line += 1;
           resume = lineEnd < 0 ? rest.length : stop + newline.length;
           recoveries += 1;
           parser.abort();
           return;
         }
-        keep(rows, line, data, hurt ? 'A quotation mark stands in the middle of a cell.' : undefined);
+        keep(rows, line, data, hurt ? STRAY_QUOTE : undefined);
         line += lines;
         at = end;
         if (rows.length > ROWS_MAX) parser.abort();
