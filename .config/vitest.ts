@@ -31,6 +31,7 @@ export default defineConfig({
           globalSetup: 'tests/support/built-app.ts',
           // Each test has a browser of its own, and small machines have two cores.
           maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           testTimeout: 90_000,
           hookTimeout: 90_000,
         },

@@ -20,7 +20,7 @@ const usualPlaces = [
 
 /** The path of a Chrome or Chromium that can be started: CHROME_PATH, an installed one, the registry's, or Debian's. Throws if there is none. */
 export async function findBrowser(): Promise<string> {
-  const found = process.env.CHROME_PATH ?? installed() ?? (await fromRegistry()) ?? (await fromDebian());
+  const found = process.env.CHROME_PATH || (installed() ?? (await fromRegistry()) ?? (await fromDebian()));
   if (found && existsSync(found)) return found;
   throw new Error(
     `No Chrome or Chromium${found ? ` at ${found}` : ''}. Install one, or give its path: CHROME_PATH=/path/to/chrome npm test`,
