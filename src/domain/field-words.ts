@@ -64,3 +64,10 @@ export const FIELD_WORDS: Readonly<Record<string, string>> = {
   due: 'Wanted by',
   who: 'For whom',
 };
+
+/** The field's word where this kind of thing has another for it. */
+export function fieldWord(noun: string, field: string): string {
+  if (noun === 'period' && field === 'from') return 'First year';
+  if (noun === 'flask' && field === 'heightMm') return 'Height of the flask';
+  return FIELD_WORDS[field] ?? field;
+}

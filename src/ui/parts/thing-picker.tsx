@@ -1,0 +1,101 @@
+import { useId, useState } from 'preact/hooks';
+import type { Noun } from '../../domain/noun.ts';
+import { thingOf } from '../../domain/shelf.ts';
+import { NOUN_WORD, titleOf } from '../../domain/title.ts';
+import { type Choice, choiceOf, choicesFor } from '../../views/pick.ts';
+import { recentPlaces } from '../recent-places.ts';
+import { requestScan } from '../scan-request.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { Button } from './button.tsx';
+import { Icon } from './icon.tsx';
+
+interface PickerProps {
+  label: string;
+  nouns: readonly Noun[];
+  /** Id of what is chosen, or nothing. */
+  value: string;
+  /** Called after this screen is left too, when the camera brings a label. */
+  onPick: (id: string) => void;
+  problem?: string | undefined;
+  hint?: string;
+}
+
+const SHOWN = 6;
+
+/** Chooses one thing: by its label, by what was used lately, or by typing a few letters. */
+export function ThingPicker({ label, nouns, value, onPick, problem, hint }: PickerProps) {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const id = useId();
+  const [typed, setTyped] = useState('');
+  const chosen = thingOf(shelf, value);
+  const word = NOUN_WORD[nouns[0] ?? 'place'];
+  const recent = nouns.includes('place') ? recentPlaces(deps).flatMap((each) => thingOf(shelf, each) ?? []) : [];
+  const shown = typed.trim() === '' ? recent.map((thing) => choiceOf(shelf, thing)) : choicesFor(shelf, nouns, typed, SHOWN);
+  const pick = (picked: string) => {
+    setTyped('');
+    onPick(picked);
+  };
+  const scan = () =>
+    requestScan({
+      purpose: `Scan the ${word}`,
+      onThing: (thing) => {
+        if (!nouns.includes(thing.noun)) return `${titleOf(shelf, thing)} is a ${NOUN_WORD[thing.noun]}. Scan a ${word}.`;
+        onPick(thing.id);
+        return undefined;
+      },
+    });
+  return (
+    <div class="field picker">
+      <label for={id}>{label}</label>
+      {chosen ? (
+        <Chosen choice={choiceOf(shelf, chosen)} onChange={() => pick('')} />
+      ) : (
+        <>
+          <div class="field-row">
+            <input
+              id={id}
+              type="search"
+              value={typed}
+              placeholder="Type a few letters"
+              autoComplete="off"
+              aria-invalid={problem ? 'true' : undefined}
+              onInput={(event) => setTyped(event.currentTarget.value)}
+            />
+            <Button class="picker-scan" onClick={scan} aria-label={`Scan the ${word}`}>
+              <Icon name="scan" /> Scan
+            </Button>
+          </div>
+          {shown.length > 0 && (
+            <ul class="picker-list" aria-label={typed.trim() === '' ? 'Used lately' : 'Found'}>
+              {shown.map((choice) => (
+                <li key={choice.id}>
+                  <button type="button" class="picker-choice" onClick={() => pick(choice.id)}>
+                    <span class="row-title">{choice.title}</span>
+                    {choice.detail && <span class="row-detail">{choice.detail}</span>}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          )}
+          {typed.trim() !== '' && shown.length === 0 && <p class="field-hint">Nothing is called that.</p>}
+        </>
+      )}
+      {(problem ?? hint) && <p class={problem ? 'field-problem' : 'field-hint'}>{problem ?? hint}</p>}
+    </div>
+  );
+}
+
+function Chosen({ choice, onChange }: { choice: Choice; onChange: () => void }) {
+  return (
+    <div class="picker-chosen">
+      <span class="row-words">
+        <span class="row-title">{choice.title}</span>
+        {choice.detail && <span class="row-detail">{choice.detail}</span>}
+      </span>
+      <Button look="quiet" onClick={onChange}>
+        Change
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,101 @@
+import { failMould } from '../../actions/fail-mould.ts';
+import type { MouldId, Sha256 } from '../../domain/brand.ts';
+import { MOULD_FAULTS, type MouldFault } from '../../domain/fault.ts';
+import { beside } from '../../domain/form-problem.ts';
+import { type InsteadPage, insteadPageOf } from '../../views/instead-page.ts';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { Choices, Field } from '../parts/field.tsx';
+import { InsteadList } from '../parts/instead-list.tsx';
+import { Mark } from '../parts/mark.tsx';
+import { PhotoField } from '../parts/photos.tsx';
+import { SaveProblem } from '../parts/save-problem.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useDraft } from '../use-draft.ts';
+import { useSave } from '../use-save.ts';
+import { NoMould } from './mould.tsx';
+
+interface FailedDraft {
+  readonly faults: readonly MouldFault[];
+  readonly note: string;
+  readonly pictures: readonly Sha256[];
+}
+
+/** Marks a mould failed; once it is, says what to use instead. Undo brings the form back. */
+export function FailedScreen({ id }: { id: string }) {
+  const page = insteadPageOf(useShelf(), id as MouldId);
+  if (!page) return <NoMould />;
+  return page.isFailed ? <Instead id={id} page={page} /> : <FailedForm id={id as MouldId} page={page} />;
+}
+
+function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
+  const deps = useDeps();
+  const save = useSave();
+  const { values, set, clear } = useDraft<FailedDraft>(`failed:${id}`, () => ({ faults: [], note: '', pictures: [] }));
+  const { faults, note, pictures } = values;
+  const wrong = beside(save.problem, 'faults');
+
+  const submit = () =>
+    save.run(
+      () => failMould(deps, { mould: id, faults, note, pictures: pictures.length > 0 ? pictures : undefined }),
+      () => {
+        clear();
+        return `${page.title} is marked failed.`;
+      },
+    );
+
+  return (
+    <Screen
+      title="Mark it failed"
+      actions={
+        <Button look="main" disabled={save.isBusy} onClick={submit}>
+          Mark failed
+        </Button>
+      }
+    >
+      <h2>{page.title}</h2>
+      <SaveProblem save={save} />
+      <Choices
+        legend="What is wrong with it?"
+        several
+        options={MOULD_FAULTS.map((fault) => ({ value: fault, word: fault }))}
+        picked={faults}
+        onPick={(picked) => set({ faults: picked })}
+      />
+      {wrong && <p class="field-problem">{wrong}</p>}
+      <PhotoField pictures={pictures} onChange={(added) => set({ pictures: added })} />
+      <Field
+        label="Note"
+        lines={2}
+        max={4000}
+        value={note}
+        problem={beside(save.problem, 'note')}
+        onInput={(typed) => set({ note: typed })}
+      />
+    </Screen>
+  );
+}
+
+function Instead({ id, page }: { id: string; page: InsteadPage }) {
+  return (
+    <Screen
+      title="What to use instead"
+      actions={
+        <>
+          <LinkButton look="main" href={to(['move'], { things: id })}>
+            Move the failed one out
+          </LinkButton>
+          <LinkButton href={to(['mould', id])}>Its page</LinkButton>
+        </>
+      }
+    >
+      <h2>{page.title}</h2>
+      <p class="row-marks">
+        <Mark shape="failed" word={page.faults.length > 0 ? `failed: ${page.faults.join(', ')}` : 'failed'} tone="act" />
+      </p>
+      {page.stands && <p>It still stands in {page.stands}.</p>}
+      <InsteadList page={page} />
+    </Screen>
+  );
+}

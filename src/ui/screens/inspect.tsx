@@ -1,0 +1,145 @@
+import { inspect } from '../../actions/inspect.ts';
+import type { Day, MasterId, MouldId, Sha256 } from '../../domain/brand.ts';
+import { addDays, parseDay } from '../../domain/day.ts';
+import { MOULD_FAULTS, type MouldFault } from '../../domain/fault.ts';
+import { LOOK_DAYS } from '../../domain/flag-mould.ts';
+import { beside, formProblem } from '../../domain/form-problem.ts';
+import { GRADES, type Grade } from '../../domain/grade.ts';
+import { isProblem } from '../../domain/problem.ts';
+import { thingOf } from '../../domain/shelf.ts';
+import { titleOf } from '../../domain/title.ts';
+import { addressOf } from '../address.ts';
+import { Button } from '../parts/button.tsx';
+import { Choices, Field } from '../parts/field.tsx';
+import { PhotoField } from '../parts/photos.tsx';
+import { SaveProblem } from '../parts/save-problem.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { Shape } from '../parts/shape.tsx';
+import { goInstead } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useDraft } from '../use-draft.ts';
+import { useSave } from '../use-save.ts';
+import { NoMould } from './mould.tsx';
+
+interface InspectDraft {
+  readonly grade: string;
+  readonly faults: readonly MouldFault[];
+  readonly note: string;
+  readonly next: string;
+  readonly pictures: readonly Sha256[];
+}
+
+const MEANS: Readonly<Record<Grade, string>> = {
+  sound: 'sound: use it freely',
+  watch: 'watch: look at its first waxes',
+  worn: 'worn: replace it soon',
+  failed: 'failed: do not use it',
+};
+/** Days to the next look that are offered. Common practice, no source. */
+const SOON = [30, 90, 180, 365] as const;
+const SOON_WORD: Readonly<Record<(typeof SOON)[number], string>> = { 30: '1 month', 90: '3 months', 180: '6 months', 365: 'a year' };
+
+/** A look at a mould: the grade, what is wrong, and when to look again. Faults seen before are ticked, to be cleared when mended. */
+export function InspectScreen({ id }: { id: string }) {
+  const thing = thingOf(useShelf(), id);
+  return thing?.noun === 'mould' || thing?.noun === 'master' ? <InspectForm id={thing.id} /> : <NoMould />;
+}
+
+function InspectForm({ id }: { id: MouldId | MasterId }) {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const save = useSave();
+  const thing = thingOf(shelf, id);
+  const today = deps.today();
+  const { values, set, clear } = useDraft<InspectDraft>(`inspect:${id}`, () => ({
+    grade: '',
+    faults: (thing && 'faults' in thing && thing.faults) || [],
+    note: '',
+    next: addDays(today, shelf.studio.lookDays ?? LOOK_DAYS),
+    pictures: [],
+  }));
+  const says = (field: string) => beside(save.problem, field);
+  if (!thing) return null;
+  const title = titleOf(shelf, thing);
+
+  function submit(): void {
+    const next = values.next === '' || values.grade === 'failed' ? undefined : parseDay(values.next);
+    if (isProblem(next)) return save.show(formProblem({ next: next.says }));
+    const grade = GRADES.find((each) => each === values.grade);
+    const { faults, note, pictures } = values;
+    void save.run(
+      (confirmed) => inspect(deps, { of: id, grade, faults, note, next, pictures: pictures.length > 0 ? pictures : undefined, confirmed }),
+      () => {
+        clear();
+        if (thing) goInstead(addressOf(thing));
+        return `${title}: ${grade}.`;
+      },
+    );
+  }
+
+  return (
+    <Screen
+      title="Inspect"
+      actions={
+        <Button look="main" disabled={save.isBusy} onClick={submit}>
+          {values.grade ? `Write down: ${values.grade}` : 'Write it down'}
+        </Button>
+      }
+    >
+      <h2>{title}</h2>
+      <SaveProblem save={save} />
+      <Choices
+        legend="How far can it be trusted?"
+        options={GRADES.map((grade) => ({ value: grade, word: MEANS[grade], sign: <Shape name={grade} /> }))}
+        picked={GRADES.filter((grade) => grade === values.grade)}
+        onPick={([grade]) => set({ grade: grade ?? '' })}
+      />
+      {says('grade') && <p class="field-problem">{says('grade')}</p>}
+      <Choices
+        legend="What is wrong with it, if anything?"
+        several
+        options={MOULD_FAULTS.map((fault) => ({ value: fault, word: fault }))}
+        picked={values.faults}
+        onPick={(faults) => set({ faults })}
+      />
+      {says('faults') && <p class="field-problem">{says('faults')}</p>}
+      {values.grade !== 'failed' && (
+        <NextLook today={today} value={values.next} problem={says('next')} onChange={(next) => set({ next })} />
+      )}
+      <Field label="Note" lines={2} max={4000} value={values.note} problem={says('note')} onInput={(note) => set({ note })} />
+      <PhotoField pictures={values.pictures} onChange={(pictures) => set({ pictures })} />
+    </Screen>
+  );
+}
+
+function NextLook({
+  today,
+  value,
+  problem,
+  onChange,
+}: {
+  today: Day;
+  value: string;
+  problem: string | undefined;
+  onChange: (day: string) => void;
+}) {
+  return (
+    <>
+      <Field
+        label="Next look by"
+        type="date"
+        value={value}
+        problem={problem}
+        hint="Empty: when the studio’s usual time is up."
+        onInput={onChange}
+      />
+      <div class="button-row">
+        {SOON.map((days) => (
+          <Button key={days} aria-label={`Next look in ${SOON_WORD[days]}`} onClick={() => onChange(addDays(today, days))}>
+            {SOON_WORD[days]}
+          </Button>
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,229 @@
+import { useState } from 'preact/hooks';
+import { putBack } from '../../actions/put-back.ts';
+import type { MouldId } from '../../domain/brand.ts';
+import { type MouldPage, mouldPageOf, type Named } from '../../views/mould-page.ts';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { Facts } from '../parts/facts.tsx';
+import { FlagList } from '../parts/flag-list.tsx';
+import { History } from '../parts/history.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { MouldMore } from '../parts/mould-more.tsx';
+import { Empty } from '../parts/note.tsx';
+import { Thumbs } from '../parts/photos.tsx';
+import { Picture } from '../parts/picture.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { StateMarks } from '../parts/states.tsx';
+import { ThingRow } from '../parts/thing-row.tsx';
+import { sayOutcome } from '../parts/toast.tsx';
+import { to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useUnits } from '../use-units.ts';
+
+/** Everything about one mould, and what is most likely done with it next. */
+export function MouldScreen({ id }: { id: string }) {
+  const deps = useDeps();
+  const units = useUnits();
+  const page = mouldPageOf(useShelf(), id as MouldId, deps.today(), units);
+  const [isMoreOpen, setMoreOpen] = useState(false);
+  if (!page) return <NoMould />;
+  return (
+    <Screen
+      title={page.title}
+      tools={
+        <button type="button" class="icon-button" aria-label="More about this mould" onClick={() => setMoreOpen(true)}>
+          <Icon name="more" />
+        </button>
+      }
+      actions={<NextActions page={page} />}
+    >
+      <div class="mould-page">
+        <Head page={page} />
+        <FlagList flags={page.flags} />
+        {page.gradeNote && <p>“{page.gradeNote}”</p>}
+        <Where page={page} />
+        <section class="card">
+          <h2>Shots and rejects</h2>
+          <Facts facts={page.counts} />
+          {page.nextLook && <p>Next look by {page.nextLook}.</p>}
+        </section>
+        <section class="card">
+          <h2>Wax and settings that work</h2>
+          <Facts facts={page.injection} />
+          <p class="field-hint">{page.injectionFrom ?? 'Nothing is known yet: log a run, or edit the mould.'}</p>
+        </section>
+        {page.making.length > 0 && (
+          <section class="card">
+            <h2>Rubber and age</h2>
+            <Facts facts={page.making} />
+          </section>
+        )}
+        <Things
+          title={page.masters.length > 1 ? 'Masters it came from' : 'Master it came from'}
+          things={page.masters}
+          none="Nobody has said which master it came from."
+        />
+        <Things
+          title="What it has made"
+          things={page.made}
+          none={page.descendants.length > 0 ? undefined : 'No waxes or castings of it are on hand.'}
+        />
+        <Things title="Masters dressed from its waxes" things={page.descendants} />
+        {page.note && (
+          <section class="card">
+            <h2>Note</h2>
+            <p class="note-text">{page.note}</p>
+          </section>
+        )}
+        <History id={page.id} />
+      </div>
+      {isMoreOpen && <MouldMore page={page} onClose={() => setMoreOpen(false)} />}
+    </Screen>
+  );
+}
+
+export function NoMould() {
+  return (
+    <Screen title="No such mould">
+      <Empty
+        title="This mould is not recorded here"
+        actions={
+          <LinkButton look="main" href="#/where">
+            Look for it
+          </LinkButton>
+        }
+      >
+        <p>Its recording may have been taken back, or it was recorded on another device and has not come over yet.</p>
+      </Empty>
+    </Screen>
+  );
+}
+
+function Head({ page }: { page: MouldPage }) {
+  const [first] = page.pictures;
+  return (
+    <div class="mould-head">
+      {first && <Thumbs pictures={page.pictures} what={page.title} />}
+      <div>
+        <p class="row-marks">
+          <StateMarks states={page.states} />
+        </p>
+        <p>
+          {page.design ? <a href={to(['thing', page.design.id])}>{page.design.title}</a> : 'No design written down'}
+          {page.size && <>, {page.size}</>}
+        </p>
+        <p>{page.purpose}</p>
+        {page.code && <p class="code">{page.code}</p>}
+      </div>
+    </div>
+  );
+}
+
+function Where({ page }: { page: MouldPage }) {
+  const { stands, usual, until } = page;
+  return (
+    <section class="card">
+      <h2>Where it stands</h2>
+      {stands ? (
+        <p>
+          <a class="place-link" href={to(['place', stands.id], { thing: page.id })}>
+            {stands.holder ? `With ${stands.holder}` : stands.path}
+          </a>
+          {stands.since && ` since ${stands.since}`}
+        </p>
+      ) : (
+        <p>Nobody has said where it stands.</p>
+      )}
+      {until && (
+        <p class={until.isLate ? 'field-problem' : undefined}>
+          {until.isLate ? `It was due back on ${until.says}.` : `Due back by ${until.says}.`}
+        </p>
+      )}
+      {usual && (
+        <p>
+          Usual place:{' '}
+          <a class="place-link" href={to(['place', usual.id])}>
+            {usual.path}
+          </a>
+        </p>
+      )}
+      {!stands && <LinkButton href={to(['move'], { things: page.id })}>Say where it stands</LinkButton>}
+    </section>
+  );
+}
+
+function Things({ title, things, none }: { title: string; things: readonly Named[]; none?: string | undefined }) {
+  if (things.length === 0 && !none) return null;
+  return (
+    <section>
+      <h2 class="section">{title}</h2>
+      {things.length === 0 && <p>{none}</p>}
+      <ul class="list">
+        {things.map((thing) => (
+          <ThingRow
+            key={thing.id}
+            href={to(['thing', thing.id])}
+            title={thing.title}
+            {...(thing.detail ? { detail: thing.detail } : {})}
+            {...(thing.picture ? { picture: <Picture sha={thing.picture} alt="" /> } : {})}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The likely next action first and biggest; failing it is never more than one tap away. */
+function NextActions({ page }: { page: MouldPage }) {
+  const deps = useDeps();
+  const { id, next } = page;
+  const failed = <LinkButton href={to(['mould', id, 'failed'])}>Failed</LinkButton>;
+  const move = <LinkButton href={to(['move'], { things: id })}>Move</LinkButton>;
+  switch (next) {
+    case 'instead':
+      return (
+        <>
+          <LinkButton look="main" href={to(['mould', id, 'failed'])}>
+            See what to use instead
+          </LinkButton>
+          <LinkButton href={to(['move'], { things: id })}>Move it out</LinkButton>
+        </>
+      );
+    case 'back':
+      return (
+        <>
+          {page.usual ? (
+            <Button look="main" onClick={async () => sayOutcome(await putBack(deps, [id]), `Back in ${page.usual?.path}.`)}>
+              It is back
+            </Button>
+          ) : (
+            <LinkButton look="main" href={to(['move'], { things: id })}>
+              It is back
+            </LinkButton>
+          )}
+          {failed}
+        </>
+      );
+    case 'inspect':
+      return (
+        <>
+          <LinkButton look="main" href={to(['mould', id, 'inspect'])}>
+            Inspect
+          </LinkButton>
+          <LinkButton href={to(['mould', id, 'run'])}>Log a run</LinkButton>
+          {failed}
+        </>
+      );
+    case 'run':
+      return (
+        <>
+          <LinkButton look="main" href={to(['mould', id, 'run'])}>
+            Log a run
+          </LinkButton>
+          {failed}
+          {move}
+        </>
+      );
+    case 'nothing':
+      return move;
+  }
+}

@@ -1,0 +1,181 @@
+import { lend } from '../../actions/lend.ts';
+import { move } from '../../actions/move.ts';
+import { putBack } from '../../actions/put-back.ts';
+import type { PlaceId, ThingId } from '../../domain/brand.ts';
+import { parseDay } from '../../domain/day.ts';
+import { beside, formProblem } from '../../domain/form-problem.ts';
+import { sayCount } from '../../domain/measure-words.ts';
+import { pathText } from '../../domain/nesting.ts';
+import type { Noun } from '../../domain/noun.ts';
+import { isProblem } from '../../domain/problem.ts';
+import { titleOf, titleOfId } from '../../domain/title.ts';
+import { moveListOf } from '../../views/move-list.ts';
+import { Button } from '../parts/button.tsx';
+import { Choices, Field } from '../parts/field.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { MoveThings } from '../parts/move-things.tsx';
+import { SaveProblem } from '../parts/save-problem.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { ThingPicker } from '../parts/thing-picker.tsx';
+import { rememberPlace } from '../recent-places.ts';
+import { back, route } from '../router.ts';
+import { requestScan } from '../scan-request.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useDraft } from '../use-draft.ts';
+import { useSave } from '../use-save.ts';
+
+interface MoveDraft {
+  /** The things the screen was opened for: another opening starts another list. */
+  readonly asked: string;
+  readonly things: readonly string[];
+  readonly how: string;
+  readonly to: string;
+  readonly holder: string;
+  readonly until: string;
+  readonly note: string;
+}
+
+const STAYS: readonly Noun[] = ['period', 'design', 'want'];
+
+function startMove(): MoveDraft {
+  const { query } = route.value;
+  const asked = query.get('things') ?? '';
+  return {
+    asked,
+    things: asked.split(',').filter(Boolean),
+    how: query.get('lend') === 'yes' ? 'lend' : 'move',
+    to: query.get('to') ?? '',
+    holder: '',
+    until: '',
+    note: '',
+  };
+}
+
+/** Moves several things in one go: into a place, to somebody, or back where they usually stand. */
+export function MoveScreen(_: object) {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const save = useSave();
+  const start = startMove();
+  const { values: kept, set, clear } = useDraft<MoveDraft>('move', startMove);
+  const isOther = start.asked !== '' && kept.asked !== start.asked;
+  const values = isOther ? start : kept;
+  const change = (changes: Partial<MoveDraft>) => set(isOther ? { ...start, ...changes } : changes);
+  const list = moveListOf(shelf, values.things);
+  const things = values.things as readonly ThingId[];
+  const isLending = values.how === 'lend';
+  const says = (field: string) => beside(save.problem, field);
+  const what = things.length === 1 ? titleOfId(shelf, things[0]) : sayCount(things.length, 'thing');
+
+  function done(sentence: string): string {
+    clear();
+    rememberPlace(deps, isLending ? undefined : values.to);
+    back();
+    return sentence;
+  }
+
+  function submit(): void {
+    const until = values.until === '' ? undefined : parseDay(values.until);
+    if (isProblem(until)) return save.show(formProblem({ until: until.says }));
+    const note = values.note.trim() || undefined;
+    if (isLending) {
+      void save.run(
+        () => lend(deps, { things, holder: values.holder, until, note }),
+        () => done(`${what} lent to ${values.holder.trim()}.`),
+      );
+      return;
+    }
+    const to = (values.to || undefined) as PlaceId | undefined;
+    void save.run(
+      (confirmed) => move(deps, { things, to, note, confirmed }),
+      () => done(`${what} moved to ${pathText(shelf, to)}.`),
+    );
+  }
+
+  const scan = () =>
+    requestScan({
+      purpose: 'Scan what goes, then the place',
+      onThing: (thing) => {
+        if (STAYS.includes(thing.noun)) return `${titleOf(shelf, thing)} stands nowhere and cannot be moved.`;
+        if (thing.noun === 'place' && values.things.length + scanned.length > 0) {
+          change({ things: [...new Set([...values.things, ...scanned])], to: thing.id, how: 'move' });
+          return undefined;
+        }
+        scanned.push(thing.id);
+        change({ things: [...new Set([...values.things, ...scanned])] });
+        return `${titleOf(shelf, thing)} is on the list. Scan the next one, or the place they go to.`;
+      },
+    });
+  /** The camera outlives this drawing of the screen: what it brings adds up here. */
+  const scanned: string[] = [];
+
+  return (
+    <Screen
+      title="Move or put away"
+      actions={
+        <Button look="main" disabled={save.isBusy} onClick={submit}>
+          {isLending ? `Lend ${what}` : `Move ${what}`}
+        </Button>
+      }
+    >
+      <SaveProblem save={save} anyway="Put it there all the same" />
+      <MoveThings
+        things={list.things}
+        problem={says('things')}
+        onRemove={(id) => change({ things: values.things.filter((each) => each !== id) })}
+      />
+      <div class="button-row">
+        <Button onClick={scan}>
+          <Icon name="scan" /> {things.length > 0 ? 'Scan another' : 'Scan a label'}
+        </Button>
+      </div>
+      {list.home && (
+        <div class="button-row">
+          <Button
+            disabled={save.isBusy}
+            onClick={() =>
+              save.run(
+                () => putBack(deps, things),
+                () => done(`${what} back in ${list.home}.`),
+              )
+            }
+          >
+            Put back in {list.home}
+          </Button>
+        </div>
+      )}
+      <Choices
+        legend="Where to?"
+        options={[
+          { value: 'move', word: 'to a place' },
+          { value: 'lend', word: 'to somebody' },
+        ]}
+        picked={[isLending ? 'lend' : 'move']}
+        onPick={([how]) => change({ how: how ?? 'move' })}
+      />
+      {isLending ? (
+        <>
+          <Field
+            label="To whom?"
+            value={values.holder}
+            max={120}
+            list={list.holders}
+            problem={says('holder')}
+            onInput={(holder) => change({ holder })}
+          />
+          <Field
+            label="Back by"
+            type="date"
+            value={values.until}
+            problem={says('until')}
+            hint="Left empty, no date is watched."
+            onInput={(until) => change({ until })}
+          />
+        </>
+      ) : (
+        <ThingPicker label="Place" nouns={['place']} value={values.to} problem={says('to')} onPick={(to) => change({ to })} />
+      )}
+      <Field label="Note" value={values.note} max={4000} problem={says('note')} onInput={(note) => change({ note })} />
+    </Screen>
+  );
+}

@@ -1,0 +1,154 @@
+import { record } from '../../actions/record.ts';
+import type { Sha256 } from '../../domain/brand.ts';
+import { beside } from '../../domain/form-problem.ts';
+import { NOUNS, type Noun } from '../../domain/noun.ts';
+import { LIKE_MAX } from '../../domain/plans/record.ts';
+import { isProblem } from '../../domain/problem.ts';
+import { type Shelf, thingOf } from '../../domain/shelf.ts';
+import { NOUN_WORD, NOUNS_WORD } from '../../domain/title.ts';
+import type { Units } from '../../domain/units.ts';
+import { addressOf } from '../address.ts';
+import { typedFields } from '../form-values.ts';
+import { FORMS } from '../forms.ts';
+import { type NewDraft, newCommand, STANDS } from '../new-draft.ts';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { Field } from '../parts/field.tsx';
+import { FormField } from '../parts/form-field.tsx';
+import { Empty } from '../parts/note.tsx';
+import { PhotoField } from '../parts/photos.tsx';
+import { SaveProblem } from '../parts/save-problem.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { Stepper } from '../parts/stepper.tsx';
+import { ThingPicker } from '../parts/thing-picker.tsx';
+import { rememberPlace } from '../recent-places.ts';
+import { goInstead, route, to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useDraft } from '../use-draft.ts';
+import { useSave } from '../use-save.ts';
+import { useUnits } from '../use-units.ts';
+
+/** Records a new thing of any kind; a name and a place are enough, the rest is folded away. */
+export function NewScreen({ noun }: { noun: string }) {
+  const known = NOUNS.find((each) => each === noun);
+  return known ? <NewForm noun={known} /> : <WhatNew />;
+}
+
+function WhatNew() {
+  return (
+    <Screen title="Record something new">
+      <Empty title="What is it?">
+        <div class="sheet-list">
+          {NOUNS.map((noun) => (
+            <LinkButton key={noun} href={to(['new', noun])}>
+              A {NOUN_WORD[noun]}
+            </LinkButton>
+          ))}
+        </div>
+      </Empty>
+    </Screen>
+  );
+}
+
+/** What the address asks for: a code read from a label, a place, a design, a thing to copy. */
+function startNew(shelf: Shelf, noun: Noun, units: Units): NewDraft {
+  const { query } = route.value;
+  const editors = [...FORMS[noun].main, ...FORMS[noun].more];
+  const like = thingOf(shelf, query.get('like') ?? undefined);
+  const { code: _, ...fields } = (like?.noun === noun ? like : {}) as Readonly<Record<string, unknown>>;
+  const asked = Object.fromEntries(editors.flatMap(({ field }) => (query.has(field) ? [[field, query.get(field) ?? '']] : [])));
+  return {
+    asked: query.toString(),
+    typed: { ...typedFields(editors, fields, units), ...asked },
+    at: query.get('at') ?? like?.at ?? '',
+    amount: '',
+    count: 1,
+    pictures: [],
+  };
+}
+
+function NewForm({ noun }: { noun: Noun }) {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const units = useUnits();
+  const save = useSave();
+  const { values: kept, set, clear } = useDraft<NewDraft>(`new:${noun}`, () => startNew(shelf, noun, units));
+  // A form opened for another label or place starts anew; what was typed into it before is for that one.
+  const isOther = route.value.query.size > 0 && kept.asked !== route.value.query.toString();
+  const start = startNew(shelf, noun, units);
+  const values = isOther ? start : kept;
+  const change = (changes: Partial<NewDraft>) => set(isOther ? { ...start, ...changes } : changes);
+  const { main, more } = FORMS[noun];
+  const says = (field: string) => beside(save.problem, field);
+  const word = NOUN_WORD[noun];
+  const isMoreOpen = more.some(({ field }) => (values.typed[field] ?? '') !== '' || says(field));
+
+  const field = (editor: (typeof main)[number]) => (
+    <FormField
+      key={editor.field}
+      noun={noun}
+      editor={editor}
+      value={values.typed[editor.field] ?? ''}
+      problem={says(editor.field) ?? says(editor.field.split('.')[0] ?? '')}
+      onChange={(value) => change({ typed: { ...values.typed, [editor.field]: value } })}
+    />
+  );
+
+  function submit(): void {
+    const command = newCommand(noun, values, units);
+    if (isProblem(command)) return save.show(command);
+    void save.run(
+      (confirmed) => record(deps, { ...command, confirmed }),
+      (entries) => {
+        clear();
+        rememberPlace(deps, values.at);
+        const [first] = entries;
+        if (first) goInstead(addressOf({ noun, id: first.id as never }));
+        return entries.length > 1 ? `${entries.length} ${NOUNS_WORD[noun]} recorded, each with its own code.` : `The ${word} is recorded.`;
+      },
+    );
+  }
+
+  return (
+    <Screen
+      title={`New ${word}`}
+      actions={
+        <Button look="main" disabled={save.isBusy} onClick={submit}>
+          {values.count > 1 ? `Record ${values.count} ${NOUNS_WORD[noun]}` : `Record the ${word}`}
+        </Button>
+      }
+    >
+      <SaveProblem save={save} anyway="Record it all the same" />
+      {main.map(field)}
+      {STANDS.includes(noun) && (
+        <ThingPicker label="Where it stands" nouns={['place']} value={values.at} problem={says('at')} onPick={(at) => change({ at })} />
+      )}
+      {(noun === 'injectedWax' || noun === 'casting') && (
+        <Field label="Pieces" keys="numeric" value={values.amount} problem={says('pieces')} onInput={(amount) => change({ amount })} />
+      )}
+      {noun === 'wax' && (
+        <Field
+          label="In the tub now"
+          keys="decimal"
+          unit={units.mass}
+          value={values.amount}
+          problem={says('grams')}
+          onInput={(amount) => change({ amount })}
+        />
+      )}
+      <PhotoField pictures={values.pictures as readonly Sha256[]} onChange={(pictures) => change({ pictures })} />
+      <details class="more" open={isMoreOpen}>
+        <summary>More about it</summary>
+        {more.map(field)}
+        <Stepper
+          label={`How many ${NOUNS_WORD[noun]} like this one`}
+          value={values.count}
+          low={1}
+          high={LIKE_MAX}
+          leaps={[5, -5]}
+          onChange={(count) => change({ count })}
+        />
+        {says('count') && <p class="field-problem">{says('count')}</p>}
+      </details>
+    </Screen>
+  );
+}

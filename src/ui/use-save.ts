@@ -1,0 +1,51 @@
+import { useRef, useState } from 'preact/hooks';
+import type { Entry } from '../domain/entry.ts';
+import { isProblem, type Problem } from '../domain/problem.ts';
+import { say } from './parts/toast.tsx';
+
+type Outcome = readonly Entry[] | Problem;
+
+export interface Save {
+  /** What stands in the way, to be shown with the form. */
+  readonly problem: Problem | undefined;
+  readonly isBusy: boolean;
+  /** Runs an action; what stands in its way is kept for the form, and it can be run again as confirmed. */
+  readonly run: (
+    action: (confirmed: boolean) => Promise<Outcome>,
+    done: (entries: readonly Entry[]) => string | undefined,
+  ) => Promise<void>;
+  /** Does it all the same, after a warning. */
+  readonly confirm: () => void;
+  readonly show: (problem: Problem | undefined) => void;
+}
+
+/** Saving from a form: one at a time, with warnings to confirm, and a toast with Undo once it is written. */
+export function useSave(): Save {
+  const [problem, show] = useState<Problem | undefined>();
+  const [isBusy, setBusy] = useState(false);
+  const again = useRef<() => void>(() => undefined);
+  const running = useRef(false);
+
+  async function attempt(
+    action: (confirmed: boolean) => Promise<Outcome>,
+    done: (entries: readonly Entry[]) => string | undefined,
+    confirmed: boolean,
+  ) {
+    if (running.current) return;
+    running.current = true;
+    setBusy(true);
+    again.current = () => void attempt(action, done, true);
+    try {
+      const outcome = await action(confirmed);
+      if (isProblem(outcome)) return show(outcome);
+      show(undefined);
+      const says = done(outcome);
+      if (says !== undefined) say(says, outcome);
+    } finally {
+      running.current = false;
+      setBusy(false);
+    }
+  }
+
+  return { problem, isBusy, run: (action, done) => attempt(action, done, false), confirm: () => again.current(), show };
+}
