@@ -94,7 +94,7 @@ export function App() {
   if (!hasEntered && parts[0] !== 'bring-in') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
     <div class="app">
-      <div class="app-notices">
+      <aside class="app-notices" aria-label="Notices">
         {deps.isDemo && (
           <p class="demo-line">
             <span>Demo: Tern Quay Foundry</span>
@@ -102,7 +102,7 @@ export function App() {
           </p>
         )}
         <UpdateNotice />
-      </div>
+      </aside>
       <div class="app-screen" key={key}>
         {screen}
       </div>

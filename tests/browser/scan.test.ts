@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { mod37Check } from '../../src/domain/label.ts';
+import { axeViolations } from '../support/axe.ts';
 import { makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
 import { chance } from '../support/chance.ts';
 import { pngOf } from '../support/label-png.ts';
@@ -106,6 +107,7 @@ describe('with a camera', () => {
     app = await openApp({ demo: true, video: filmOfLabel(UNUSED), path: '#/scan' });
     const { page } = app;
     await page.getByText(`Nothing here carries ${UNUSED}`).waitFor();
+    expect(await axeViolations(page)).toEqual([]);
     expect(await page.getByRole('link', { name: 'Record a new mould with this label' }).getAttribute('href')).toBe(
       `#/new/mould?code=${UNUSED}`,
     );
@@ -132,6 +134,7 @@ describe('with a camera', () => {
     expect(await isCameraOn(page)).toBe(true);
     // A symbol that is no label of the studio's is told, and scanning goes on.
     await page.getByText('is not a shelf label').waitFor();
+    expect(await axeViolations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Type the code' }).click();
     await expect.poll(() => isCameraOn(page)).toBe(false);
     await page.getByRole('button', { name: 'Use the camera' }).click();
@@ -167,6 +170,7 @@ describe('without a camera', () => {
       (all) => all.map((each) => each.getBoundingClientRect()).filter((box) => box.width < 48 || box.height < 48).length,
     );
     expect(small).toBe(0);
+    expect(await axeViolations(page)).toEqual([]);
     await input.fill(mould.code.toLowerCase());
     await opened(page, `#/mould/${mould.id}`);
     app.assertQuiet();

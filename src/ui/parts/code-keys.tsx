@@ -1,16 +1,18 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { Code } from '../../domain/brand.ts';
 import { CROCKFORD, normaliseBase32 } from '../../domain/crockford.ts';
 import { BODY_LENGTH, parseCode } from '../../domain/label.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
+import { Button } from './button.tsx';
 import { ProblemNote } from './note.tsx';
 
 /** Every character a code can have; U only as its last. */
-const KEYS = [...`${CROCKFORD.slice(0, 28)}U${CROCKFORD.slice(28)}`];
+const KEYS = [...CROCKFORD, 'U'].sort();
 const LENGTH = BODY_LENGTH + 1;
 
 /** Typing a code, with keys large enough for waxy thumbs. It is checked once it is complete, and when Enter is pressed. */
 export function CodeKeys({ onCode }: { onCode: (code: Code) => void }) {
+  const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState('');
   const [wrong, setWrong] = useState<Problem | undefined>();
@@ -39,9 +41,11 @@ export function CodeKeys({ onCode }: { onCode: (code: Code) => void }) {
         check(typed);
       }}
     >
-      <label>
-        The code on the label
+      <label for={id}>The code on the label</label>
+      <div class="code-keys-row">
         <input
+          id={id}
+          ref={input}
           value={typed}
           // The keys below do it; the phone's own would cover them. A keyboard with real keys still works.
           inputMode="none"
@@ -49,11 +53,13 @@ export function CodeKeys({ onCode }: { onCode: (code: Code) => void }) {
           autoCapitalize="characters"
           spellcheck={false}
           maxLength={500}
-          ref={input}
           aria-invalid={wrong ? 'true' : undefined}
           onInput={(event) => write(event.currentTarget.value)}
         />
-      </label>
+        <Button disabled={typed === ''} onClick={() => write(typed.slice(0, -1))}>
+          Delete
+        </Button>
+      </div>
       {wrong ? (
         <ProblemNote problem={wrong} />
       ) : (
@@ -65,9 +71,6 @@ export function CodeKeys({ onCode }: { onCode: (code: Code) => void }) {
             {key}
           </button>
         ))}
-        <button type="button" class="code-key code-key-wide" disabled={typed === ''} onClick={() => write(typed.slice(0, -1))}>
-          Delete
-        </button>
       </div>
     </form>
   );
