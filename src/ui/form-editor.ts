@@ -5,7 +5,7 @@ export type Quantity = 'mass' | 'length' | 'temperature' | 'pressure' | 'seconds
 
 /** How one field is typed or chosen. A dot in a name is a part of a grouped field. */
 export type Editor = { readonly field: string; readonly word?: string } & (
-  | { readonly as: 'text'; readonly max: number; readonly lines?: number }
+  | { readonly as: 'text'; readonly max: number; readonly lines?: number; readonly hint?: string }
   | { readonly as: 'figure'; readonly quantity: Quantity }
   | { readonly as: 'one'; readonly options: readonly string[] }
   | { readonly as: 'many'; readonly options: readonly string[] }
@@ -18,6 +18,8 @@ export type Editor = { readonly field: string; readonly word?: string } & (
 );
 
 export const text = (field: string, max = 120): Editor => ({ field, as: 'text', max });
+/** The name of a thing that is usually called by its design. */
+export const nameIfAny: Editor = { field: 'name', as: 'text', max: 120, hint: 'Left empty, it goes by its design and size.' };
 export const lines = (field: string, max = 4000): Editor => ({ field, as: 'text', max, lines: 3 });
 export const figure = (field: string, quantity: Quantity = 'plain', word?: string): Editor => ({
   field,

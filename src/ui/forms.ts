@@ -6,7 +6,7 @@ import { PURPOSES, RUBBERS } from '../domain/mould.ts';
 import type { Noun } from '../domain/noun.ts';
 import { PLACE_FOR, PLACE_KINDS } from '../domain/place.ts';
 import { WAX_PRESSURES, WAX_USES } from '../domain/wax.ts';
-import { day, type Editor, figure, lines, many, one, ref, refs, sizes, text, year, yes } from './form-editor.ts';
+import { day, type Editor, figure, lines, many, nameIfAny, one, ref, refs, sizes, text, year, yes } from './form-editor.ts';
 
 /** A noun's form: what is asked at once, and what is folded away. */
 export interface Form {
@@ -46,7 +46,7 @@ export const FORMS: Readonly<Record<Noun, Form>> = {
     more: [many('metals', METALS), one('route', ROUTES), figure('waxGrams', 'mass'), figure('keep'), text('also', 400), code, note],
   },
   master: {
-    main: [text('name'), design, size, one('kind', MASTER_KINDS), one('state', MASTER_STATES)],
+    main: [nameIfAny, design, size, one('kind', MASTER_KINDS), one('state', MASTER_STATES)],
     more: [
       text('material', 60),
       day('made'),
@@ -57,7 +57,7 @@ export const FORMS: Readonly<Record<Noun, Form>> = {
     ],
   },
   mould: {
-    main: [text('name'), design, size, ref('master', 'master'), one('purpose', PURPOSES), one('rubber', RUBBERS)],
+    main: [nameIfAny, design, size, ref('master', 'master'), one('purpose', PURPOSES), one('rubber', RUBBERS)],
     more: [
       figure('cavities'),
       day('made'),
@@ -93,10 +93,10 @@ export const FORMS: Readonly<Record<Noun, Form>> = {
     more: [figure('maxKpa', 'pressure'), code, note],
   },
   injectedWax: {
-    main: [text('name'), design, size, ref('mould', 'mould'), ref('wax', 'wax'), one('state', WAX_STATES)],
+    main: [nameIfAny, design, size, ref('mould', 'mould'), ref('wax', 'wax'), one('state', WAX_STATES)],
     more: [code, note],
   },
-  casting: { main: [text('name'), design, size, one('metal', METALS), ref('mould', 'mould')], more: [ref('flask', 'flask'), code, note] },
+  casting: { main: [nameIfAny, design, size, one('metal', METALS), ref('mould', 'mould')], more: [ref('flask', 'flask'), code, note] },
   flask: { main: [text('name'), figure('diameterMm', 'length'), figure('heightMm', 'length')], more: [one('metal', METALS), code, note] },
-  want: { main: [text('name'), design, size, one('metal', METALS), figure('pieces'), day('due')], more: [text('who'), note] },
+  want: { main: [nameIfAny, design, size, one('metal', METALS), figure('pieces'), day('due')], more: [text('who'), note] },
 };

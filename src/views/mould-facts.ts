@@ -26,7 +26,7 @@ export function countFacts(shelf: Shelf, mould: Mould): readonly Fact[] {
   const share =
     made > 0 ? `${sayNumber(mould.rejects)} of ${sayNumber(made)} waxes (${Math.round((100 * mould.rejects) / made)} %)` : 'no waxes yet';
   const worst = Object.entries(mould.byFault ?? {}).sort((a, b) => b[1] - a[1])[0];
-  facts.push({ name: 'Rejects', says: worst ? `${share}, most of them ${worst[0]}` : share });
+  facts.push({ name: 'Rejects', says: worst ? `${share}, most often ${worst[0]}` : share });
   const life = expectedLife(mould, shelf.studio).shots;
   if (life) {
     const used = `${Math.round((100 * mould.shots) / life.value)} % of about ${sayNumber(life.value)} shots`;

@@ -31,6 +31,7 @@ export function FormField({ noun, editor, value, problem, onChange }: FormFieldP
           problem={problem}
           onInput={onChange}
           {...(editor.lines ? { lines: editor.lines } : {})}
+          {...(editor.hint ? { hint: editor.hint } : {})}
         />
       );
     case 'figure': {

@@ -86,7 +86,7 @@ function EditForm({ thing }: { thing: Thing }) {
         </>
       }
     >
-      <h2>{titleOf(shelf, thing)}</h2>
+      <h2 class="form-title">{titleOf(shelf, thing)}</h2>
       <SaveProblem save={save} />
       {editors.map((editor) => (
         <FormField

@@ -54,7 +54,7 @@ function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
         </Button>
       }
     >
-      <h2>{page.title}</h2>
+      <h2 class="form-title">{page.title}</h2>
       <SaveProblem save={save} />
       <Choices
         legend="What is wrong with it?"
@@ -90,7 +90,7 @@ function Instead({ id, page }: { id: string; page: InsteadPage }) {
         </>
       }
     >
-      <h2>{page.title}</h2>
+      <h2 class="form-title">{page.title}</h2>
       <p class="row-marks">
         <Mark shape="failed" word={page.faults.length > 0 ? `failed: ${page.faults.join(', ')}` : 'failed'} tone="act" />
       </p>

@@ -86,7 +86,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
         </Button>
       }
     >
-      <h2>{title}</h2>
+      <h2 class="form-title">{title}</h2>
       <SaveProblem save={save} />
       <Choices
         legend="How far can it be trusted?"

@@ -128,7 +128,6 @@ function Where({ page }: { page: MouldPage }) {
           <a class="place-link" href={to(['place', stands.id], { thing: page.id })}>
             {stands.holder ? `With ${stands.holder}` : stands.path}
           </a>
-          {stands.since && ` since ${stands.since}`}
         </p>
       ) : (
         <p>Nobody has said where it stands.</p>
@@ -146,7 +145,8 @@ function Where({ page }: { page: MouldPage }) {
           </a>
         </p>
       )}
-      {!stands && <LinkButton href={to(['move'], { things: page.id })}>Say where it stands</LinkButton>}
+      {stands?.since && <p class="field-hint">Since {stands.since}.</p>}
+      <LinkButton href={to(['move'], { things: page.id })}>{stands ? 'Move or put away' : 'Say where it stands'}</LinkButton>
     </section>
   );
 }
@@ -177,7 +177,6 @@ function NextActions({ page }: { page: MouldPage }) {
   const deps = useDeps();
   const { id, next } = page;
   const failed = <LinkButton href={to(['mould', id, 'failed'])}>Failed</LinkButton>;
-  const move = <LinkButton href={to(['move'], { things: id })}>Move</LinkButton>;
   switch (next) {
     case 'instead':
       return (
@@ -220,10 +219,9 @@ function NextActions({ page }: { page: MouldPage }) {
             Log a run
           </LinkButton>
           {failed}
-          {move}
         </>
       );
     case 'nothing':
-      return move;
+      return <LinkButton href={to(['move'], { things: id })}>Move</LinkButton>;
   }
 }

@@ -67,7 +67,7 @@ function RunForm({ id }: { id: MouldId }) {
         </Button>
       }
     >
-      <h2>{form.title}</h2>
+      <h2 class="form-title">{form.title}</h2>
       {form.warnings.length > 0 && (
         <div class="note note-problem" role="alert">
           <Shape name="failed" />
