@@ -7,6 +7,8 @@ const uiTests = 'tests/ui/**/*.test.{ts,tsx}';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
+    // Properties and pictures take a while on two shared cores.
+    testTimeout: 30_000,
     reporters: ['default', ['json', { outputFile: '.build/test-report.json' }]],
     projects: [
       {
