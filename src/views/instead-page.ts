@@ -5,6 +5,7 @@ import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
 import type { Master, Mould, Shelf, Thing } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
+import { type OnFront, onFront } from './front-of.ts';
 import { type State, statesOf } from './state.ts';
 
 /** Something to reach for in place of a mould that failed. */
@@ -14,7 +15,7 @@ export interface Substitute {
   readonly title: string;
   readonly states: readonly State[];
   readonly detail: string;
-  readonly at?: { readonly id: PlaceId; readonly path: string };
+  readonly at?: { readonly id: PlaceId; readonly path: string; readonly front: OnFront | null };
   readonly picture?: Sha256;
 }
 
@@ -54,7 +55,7 @@ function substitute(shelf: Shelf, thing: Mould | Master, detail: string): Substi
     title: titleOf(shelf, thing as Thing),
     states: statesOf(shelf, thing),
     detail,
-    ...(thing.at && path ? { at: { id: thing.at, path } } : {}),
+    ...(thing.at && path ? { at: { id: thing.at, path, front: onFront(shelf, thing.at) } } : {}),
     ...(picture ? { picture } : {}),
   };
 }

@@ -7,6 +7,7 @@ import type { InjectedWax, Mould, Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
 import { attentionOf, attentionTo } from './attention.ts';
+import { type OnFront, onFront } from './front-of.ts';
 import { countFacts, type Fact, injectionFacts, makingFacts, settingsThatWork } from './mould-facts.ts';
 import { type State, statesOf } from './state.ts';
 
@@ -33,7 +34,13 @@ export interface MouldPage {
   readonly flags: readonly Flag[];
   readonly gradeNote?: string;
   readonly nextLook?: string;
-  readonly stands?: { readonly id: PlaceId; readonly path: string; readonly since?: string; readonly holder?: string };
+  readonly stands?: {
+    readonly id: PlaceId;
+    readonly path: string;
+    readonly since?: string;
+    readonly holder?: string;
+    readonly front: OnFront | null;
+  };
   readonly usual?: { readonly id: PlaceId; readonly path: string };
   readonly until?: { readonly says: string; readonly isLate: boolean };
   readonly counts: readonly Fact[];
@@ -101,7 +108,7 @@ function standing(shelf: Shelf, mould: Mould, today: Day): Pick<MouldPage, 'stan
   const since = mould.atSince ? { since: dayInWords(mould.atSince) } : {};
   const holder = place?.kind === 'away' ? { holder: place.holder ?? titleOf(shelf, place) } : {};
   return {
-    ...(place ? { stands: { id: place.id, path: pathText(shelf, place.id), ...since, ...holder } } : {}),
+    ...(place ? { stands: { id: place.id, path: pathText(shelf, place.id), front: onFront(shelf, place.id), ...since, ...holder } } : {}),
     ...(usual ? { usual } : {}),
     ...(mould.until ? { until: { says: dayInWords(mould.until), isLate: mould.until < today } } : {}),
   };

@@ -1,4 +1,5 @@
 import type { InsteadPage, Substitute } from '../../views/instead-page.ts';
+import { drawerAddress } from '../drawer-address.ts';
 import { to } from '../router.ts';
 import { LinkButton } from './button.tsx';
 import { Picture } from './picture.tsx';
@@ -36,7 +37,7 @@ function Row({ each }: { each: Substitute }) {
         </span>
       </div>
       {at ? (
-        <LinkButton href={to(['place', at.id], { thing: each.id })}>Show {at.path}</LinkButton>
+        <LinkButton href={drawerAddress(at.id, at.front, each.id)}>Show {at.path}</LinkButton>
       ) : (
         <p>Nobody has said where it stands.</p>
       )}

@@ -7,6 +7,7 @@ import { Button, LinkButton } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { InsteadList } from '../parts/instead-list.tsx';
 import { Mark } from '../parts/mark.tsx';
+import { NoMould } from '../parts/no-mould.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -14,7 +15,6 @@ import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import { NoMould } from './mould.tsx';
 
 interface FailedDraft {
   readonly faults: readonly MouldFault[];

@@ -11,6 +11,7 @@ import { titleOf } from '../../domain/title.ts';
 import { addressOf } from '../address.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
+import { NoMould } from '../parts/no-mould.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -19,7 +20,6 @@ import { goInstead } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import { NoMould } from './mould.tsx';
 
 interface InspectDraft {
   readonly grade: string;

@@ -1,20 +1,19 @@
 import { useState } from 'preact/hooks';
-import { putBack } from '../../actions/put-back.ts';
 import type { MouldId } from '../../domain/brand.ts';
 import { type MouldPage, mouldPageOf, type Named } from '../../views/mould-page.ts';
-import { Button, LinkButton } from '../parts/button.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
 import { History } from '../parts/history.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { MouldMore } from '../parts/mould-more.tsx';
-import { Empty } from '../parts/note.tsx';
+import { MouldNext } from '../parts/mould-next.tsx';
+import { MouldWhere } from '../parts/mould-where.tsx';
+import { NoMould } from '../parts/no-mould.tsx';
 import { Thumbs } from '../parts/photos.tsx';
 import { Picture } from '../parts/picture.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StateMarks } from '../parts/states.tsx';
 import { ThingRow } from '../parts/thing-row.tsx';
-import { sayOutcome } from '../parts/toast.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
@@ -34,13 +33,13 @@ export function MouldScreen({ id }: { id: string }) {
           <Icon name="more" />
         </button>
       }
-      actions={<NextActions page={page} />}
+      actions={<MouldNext page={page} />}
     >
       <div class="mould-page">
         <Head page={page} />
         <FlagList flags={page.flags} />
         {page.gradeNote && <p>“{page.gradeNote}”</p>}
-        <Where page={page} />
+        <MouldWhere page={page} />
         <section class="card">
           <h2>Shots and rejects</h2>
           <Facts facts={page.counts} />
@@ -81,23 +80,6 @@ export function MouldScreen({ id }: { id: string }) {
   );
 }
 
-export function NoMould() {
-  return (
-    <Screen title="No such mould">
-      <Empty
-        title="This mould is not recorded here"
-        actions={
-          <LinkButton look="main" href="#/where">
-            Look for it
-          </LinkButton>
-        }
-      >
-        <p>Its recording may have been taken back, or it was recorded on another device and has not come over yet.</p>
-      </Empty>
-    </Screen>
-  );
-}
-
 function Head({ page }: { page: MouldPage }) {
   const [first] = page.pictures;
   return (
@@ -115,39 +97,6 @@ function Head({ page }: { page: MouldPage }) {
         {page.code && <p class="code">{page.code}</p>}
       </div>
     </div>
-  );
-}
-
-function Where({ page }: { page: MouldPage }) {
-  const { stands, usual, until } = page;
-  return (
-    <section class="card">
-      <h2>Where it stands</h2>
-      {stands ? (
-        <p>
-          <a class="place-link" href={to(['place', stands.id], { thing: page.id })}>
-            {stands.holder ? `With ${stands.holder}` : stands.path}
-          </a>
-        </p>
-      ) : (
-        <p>Nobody has said where it stands.</p>
-      )}
-      {until && (
-        <p class={until.isLate ? 'field-problem' : undefined}>
-          {until.isLate ? `It was due back on ${until.says}.` : `Due back by ${until.says}.`}
-        </p>
-      )}
-      {usual && (
-        <p>
-          Usual place:{' '}
-          <a class="place-link" href={to(['place', usual.id])}>
-            {usual.path}
-          </a>
-        </p>
-      )}
-      {stands?.since && <p class="field-hint">Since {stands.since}.</p>}
-      <LinkButton href={to(['move'], { things: page.id })}>{stands ? 'Move or put away' : 'Say where it stands'}</LinkButton>
-    </section>
   );
 }
 
@@ -170,58 +119,4 @@ function Things({ title, things, none }: { title: string; things: readonly Named
       </ul>
     </section>
   );
-}
-
-/** The likely next action first and biggest; failing it is never more than one tap away. */
-function NextActions({ page }: { page: MouldPage }) {
-  const deps = useDeps();
-  const { id, next } = page;
-  const failed = <LinkButton href={to(['mould', id, 'failed'])}>Failed</LinkButton>;
-  switch (next) {
-    case 'instead':
-      return (
-        <>
-          <LinkButton look="main" href={to(['mould', id, 'failed'])}>
-            See what to use instead
-          </LinkButton>
-          <LinkButton href={to(['move'], { things: id })}>Move it out</LinkButton>
-        </>
-      );
-    case 'back':
-      return (
-        <>
-          {page.usual ? (
-            <Button look="main" onClick={async () => sayOutcome(await putBack(deps, [id]), `Back in ${page.usual?.path}.`)}>
-              It is back
-            </Button>
-          ) : (
-            <LinkButton look="main" href={to(['move'], { things: id })}>
-              It is back
-            </LinkButton>
-          )}
-          {failed}
-        </>
-      );
-    case 'inspect':
-      return (
-        <>
-          <LinkButton look="main" href={to(['mould', id, 'inspect'])}>
-            Inspect
-          </LinkButton>
-          <LinkButton href={to(['mould', id, 'run'])}>Log a run</LinkButton>
-          {failed}
-        </>
-      );
-    case 'run':
-      return (
-        <>
-          <LinkButton look="main" href={to(['mould', id, 'run'])}>
-            Log a run
-          </LinkButton>
-          {failed}
-        </>
-      );
-    case 'nothing':
-      return <LinkButton href={to(['move'], { things: id })}>Move</LinkButton>;
-  }
 }

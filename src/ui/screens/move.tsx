@@ -25,7 +25,7 @@ import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 
 interface MoveDraft {
-  /** The things the screen was opened for: another opening starts another list. */
+  /** What the screen was opened for: another opening starts another list. */
   readonly asked: string;
   readonly things: readonly string[];
   readonly how: string;
@@ -39,10 +39,9 @@ const STAYS: readonly Noun[] = ['period', 'design', 'want'];
 
 function startMove(): MoveDraft {
   const { query } = route.value;
-  const asked = query.get('things') ?? '';
   return {
-    asked,
-    things: asked.split(',').filter(Boolean),
+    asked: query.toString(),
+    things: (query.get('things') ?? '').split(',').filter(Boolean),
     how: query.get('lend') === 'yes' ? 'lend' : 'move',
     to: query.get('to') ?? '',
     holder: '',

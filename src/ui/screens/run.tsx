@@ -8,6 +8,7 @@ import { isProblem } from '../../domain/problem.ts';
 import { runFormOf } from '../../views/run-form.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
+import { NoMould } from '../parts/no-mould.tsx';
 import { Caution } from '../parts/note.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { PickOne } from '../parts/pick-one.tsx';
@@ -24,7 +25,6 @@ import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 import { useUnits } from '../use-units.ts';
-import { NoMould } from './mould.tsx';
 
 /** A sitting of shots, for waxy thumbs: numbers first, the rest as last time. */
 export function RunScreen({ id }: { id: string }) {
