@@ -43,7 +43,7 @@ function othersOf(shelf: Shelf, units: Units, noun: Noun): readonly unknown[] | 
   return undefined;
 }
 
-const alike = (a: readonly unknown[] | undefined, b: readonly unknown[]) => a !== undefined && a.every((each, i) => each === b[i]);
+const alike = (a: readonly unknown[] | undefined, b: readonly unknown[]) => a?.every((each, i) => each === b[i]) === true;
 
 export function flagsOfNoun(shelf: Shelf, rules: Rules, units: Units, noun: Noun): NounFlags {
   const map = shelf.things[noun] as ReadonlyMap<string, Thing>;

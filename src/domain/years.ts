@@ -1,0 +1,71 @@
+import type { Year } from './brand.ts';
+import { isProblem, type Problem, problem } from './problem.ts';
+import { parseYear } from './year.ts';
+
+/** First and last year of a stretch of time, both included, astronomical. */
+export interface Years {
+  readonly from: Year;
+  readonly to: Year;
+}
+
+const ORDINALS = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+  'eleventh',
+  'twelfth',
+  'thirteenth',
+  'fourteenth',
+  'fifteenth',
+  'sixteenth',
+  'seventeenth',
+  'eighteenth',
+  'nineteenth',
+  'twentieth',
+  'twenty-first',
+];
+const CENTURY = /^(?:c\.?\s+|ca\.?\s+|about\s+)?([a-z-]+|\d{1,3}(?:st|nd|rd|th))\s+(?:c\.?|cent\.?|century)\s*(bce?|ad|ce)?$/i;
+const DECADE = /^(\d{3}0)s$/;
+const SPAN = /^(.+?)\s*(?:–|—|-|\bto\b)\s*(.+)$/;
+const ERA = /\b(bce?|ad|ce)\b/i;
+
+/**
+ * A stretch of years as people write it: one year, a century (the eighth century BC is −799 to −700, PeriodO’s reading), a decade, or from
+ * one year to another with the era named once: 480–50 BC.
+ */
+export function parseYears(raw: string): Years | Problem {
+  const text = raw.trim();
+  const one = parseYear(text);
+  if (!isProblem(one)) return { from: one, to: one };
+  const stretch = century(text) ?? decade(text) ?? span(text);
+  return stretch ?? problem(`“${text.slice(0, 40)}” is not a year or a span of years.`);
+}
+
+function century(text: string): Years | undefined {
+  const [, word = '', era = ''] = CENTURY.exec(text) ?? [];
+  const count = /^\d/.test(word) ? Number.parseInt(word, 10) : ORDINALS.indexOf(word.toLowerCase()) + 1;
+  if (count < 1 || count > 100) return undefined;
+  const last = era.toLowerCase().startsWith('b') ? -100 * (count - 1) : 100 * count;
+  return { from: (last - 99) as Year, to: last as Year };
+}
+
+function decade(text: string): Years | undefined {
+  const first = DECADE.exec(text)?.[1];
+  return first === undefined ? undefined : { from: Number(first) as Year, to: (Number(first) + 9) as Year };
+}
+
+function span(text: string): Years | undefined {
+  const [, first = '', second = ''] = SPAN.exec(text) ?? [];
+  const to = parseYear(second);
+  if (isProblem(to)) return undefined;
+  // “480–50 BC”: the era named last holds for both, unless the first has one of its own.
+  const from = parseYear(ERA.test(first) || !/\bb/i.test(second) ? first : `${first} BC`);
+  return isProblem(from) || from > to ? undefined : { from, to };
+}
