@@ -58,6 +58,7 @@ async function start(): Promise<void> {
     return;
   }
   if (isDemo) {
+    if (keeper.shelf().entries === 0) render(<p class="wait">Unpacking the demo studio, Tern Quay Foundry…</p>, root);
     const outcome = await startDemo(keeper);
     if (isProblem(outcome)) {
       render(<BrokenScreen problem={outcome} />, root);

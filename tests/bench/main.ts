@@ -8,6 +8,7 @@ import { quietFlags } from '../support/quiet-flags.ts';
 import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
+import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
 import { type Figure, judged, table } from './table.ts';
 
@@ -69,7 +70,7 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
   try {
     const page = context.pages()[0] ?? (await context.newPage());
     await page.goto(`${url}bench/`);
-    await page.waitForFunction('window.bench !== undefined');
+    await until(page, 'window.bench');
     const restored = await page.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const);
     if (size === BIG) await storeFigures(context, page, size, restored, figures);
     const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));

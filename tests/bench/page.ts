@@ -84,6 +84,16 @@ const bench = {
     return { ours: median(ours), plain: median(plain) };
   },
 
+  async soundMoulds(name: string, count: number): Promise<string[]> {
+    const keeper = await bench.keeper(name);
+    const moulds = [...keeper.shelf().things.mould.values()];
+    keeper.close();
+    return moulds
+      .filter((mould) => !mould.retired && mould.grade !== 'failed' && (mould.cavities ?? 1) === 1)
+      .slice(-count)
+      .map((mould) => mould.id);
+  },
+
   /** Median of the bare act: one row added in a strict-durability transaction. Gives ms. */
   async bareRow(times: number): Promise<number> {
     const db = await openPlain('bench-plain-row', 'rows', []);

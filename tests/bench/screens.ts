@@ -1,0 +1,141 @@
+import type { BrowserContext } from 'playwright-core';
+import { launchedPage, until } from './slow-page.ts';
+
+/** In-page clock of a start: when fronts are on the glass, when the whole app is, and when a tap is answered. All ms since navigation. */
+const WATCH_START = `
+  const seen = (window.benchSeen = {});
+  const mark = (name) => requestAnimationFrame(() => setTimeout(() => { seen[name] ??= performance.now(); }));
+  new MutationObserver(() => {
+    const front = document.querySelector('.front');
+    if (front && !seen.front) {
+      seen.front = 1;
+      mark('usable');
+      setTimeout(() => { seen.tapped = performance.now(); (document.querySelector('.front-picked') ?? front).click(); });
+    }
+    if (seen.tapped && document.querySelector('.front-picked, dialog[open]')) mark('answered');
+    if (document.querySelector('.bar')) mark('all');
+  }).observe(document, { childList: true, subtree: true, attributes: true });
+`;
+
+export interface Opened {
+  readonly usable: number;
+  /** From the tap to its answer. */
+  readonly tap: number;
+  readonly all: number;
+}
+
+/** Opens the app without a network, as after the phone was in a pocket. Medians of several cold pages. */
+export async function openShelf(context: BrowserContext, url: string, slowdown: number): Promise<Opened> {
+  await context.setOffline(true);
+  const all: Opened[] = [];
+  for (let i = 0; i < 5; i++) {
+    const page = await launchedPage(context, slowdown);
+    await page.addInitScript(WATCH_START);
+    await page.goto(url);
+    await until(page, 'window.benchSeen.all && window.benchSeen.answered');
+    const seen = await page.evaluate<{ usable: number; tapped: number; answered: number; all: number }>('window.benchSeen');
+    all.push({ usable: seen.usable, tap: Math.max(0, seen.answered - seen.tapped), all: seen.all });
+    await page.close();
+  }
+  await context.setOffline(false);
+  return {
+    usable: median(all.map((each) => each.usable)),
+    tap: median(all.map((each) => each.tap)),
+    all: median(all.map((each) => each.all)),
+  };
+}
+
+const TYPED = ['toggle', 'minoan seal', 'heron broo', '150 bc', 'octopus', 'drawer', 'hond', 'signet ring 5', '1250'];
+
+/** Types in *Where is…*, a letter at a time: from the key stroke to its answer painted. */
+export async function typeLetters(
+  context: BrowserContext,
+  url: string,
+  slowdown: number,
+): Promise<{ median: number; p95: number; count: number }> {
+  const page = await launchedPage(context, slowdown);
+  await page.goto(`${url}#/where`);
+  await page.waitForSelector('input[type=search]');
+  await page.waitForTimeout(4000);
+  const times = await page.evaluate(async (words) => {
+    const painted = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    const each: number[] = [];
+    const input = document.querySelector<HTMLInputElement>('input[type=search]');
+    if (!input) throw new Error('there is nowhere to type');
+    const put = async (text: string) => {
+      const began = performance.now();
+      input.value = text;
+      input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      await painted();
+      return performance.now() - began;
+    };
+    for (const word of words) {
+      await put('');
+      for (let length = 1; length <= word.length; length++) {
+        await new Promise((done) => setTimeout(done, 60));
+        each.push(await put(word.slice(0, length)));
+      }
+      if (!document.querySelector('main li')) throw new Error(`nothing was found for ${word}`);
+    }
+    return each;
+  }, TYPED);
+  await page.close();
+  return {
+    median: median(times),
+    p95: [...times].sort((a, b) => a - b)[Math.floor(times.length * 0.95)] ?? Number.NaN,
+    count: times.length,
+  };
+}
+
+/** Logs runs through the app's own form: from the tap on the button to the mould's page with the new count. */
+export async function logRuns(context: BrowserContext, url: string, slowdown: number): Promise<{ median: number; count: number }> {
+  const page = await launchedPage(context, slowdown);
+  await page.goto(`${url}#/`);
+  await page.waitForSelector('.bar');
+  const moulds = await mouldIds(context, url);
+  const times: number[] = [];
+  for (const mould of moulds) {
+    await page.evaluate((id) => {
+      window.location.hash = `#/mould/${id}/run`;
+    }, mould);
+    await page.getByRole('button', { name: 'Shots: one more' }).click();
+    await page.waitForTimeout(1500);
+    times.push(await page.evaluate(tapToShown));
+    await page.waitForTimeout(500);
+  }
+  await page.close();
+  return { median: median(times), count: times.length };
+}
+
+async function tapToShown(): Promise<number> {
+  const button = document.querySelector<HTMLButtonElement>('.screen-actions .button-main');
+  if (!button) throw new Error('there is no button to log with');
+  const shown = new Promise<number>((done, failed) => {
+    const watch = new MutationObserver(() => {
+      if (document.querySelector('.toast')?.textContent?.includes('logged') && !window.location.hash.endsWith('/run')) {
+        watch.disconnect();
+        requestAnimationFrame(() => setTimeout(() => done(performance.now())));
+      }
+    });
+    watch.observe(document.body, { childList: true, subtree: true, characterData: true });
+    setTimeout(() => failed(new Error(`nothing was logged: ${document.body.textContent.slice(0, 300)}`)), 15_000);
+  });
+  document.querySelector('.toast')?.remove();
+  const began = performance.now();
+  button.click();
+  return (await shown) - began;
+}
+
+/** Some sound moulds, asked of the store on the bench's own page. */
+async function mouldIds(context: BrowserContext, url: string): Promise<readonly string[]> {
+  const page = await context.newPage();
+  await page.goto(`${url}bench/`);
+  await until(page, 'window.bench');
+  const ids = await page.evaluate(() => window.bench.soundMoulds('mouldkeep', 15));
+  await page.close();
+  return ids;
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+}
