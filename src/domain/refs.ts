@@ -24,7 +24,9 @@ export function danglingRefs(shelf: Shelf, fields: object): Problem | undefined 
     const nouns = REF_NOUNS[field];
     if (!nouns || value === null || value === undefined) continue;
     for (const id of Array.isArray(value) ? value : [value]) {
-      const thing = thingOf(shelf, String(id));
+      // A period's `from` is a year.
+      if (typeof id !== 'string') continue;
+      const thing = thingOf(shelf, id);
       if (!thing) return formProblem({ [field]: 'What was chosen here is no longer recorded. Choose again.' });
       if (!nouns.includes(thing.noun))
         return formProblem({ [field]: `${titleOf(shelf, thing)} is a ${NOUN_WORD[thing.noun]} and does not belong here.` });

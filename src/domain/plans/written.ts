@@ -6,7 +6,7 @@ import { parseEntry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
 import { isProblem, type Problem } from '../problem.ts';
 
-const KEYED = /^Entry [^,]*, \w+: (\w+): (.*)$/s;
+const KEYED = /^Entry [^:]*: (\w+): (.*)$/s;
 
 /** An entry as it will be kept, through the same check that reads a backup; what is wrong comes back beside the field it is about. */
 export function written(raw: object): Entry | Problem {

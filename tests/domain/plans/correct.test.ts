@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { apply } from '../../../src/domain/apply.ts';
+import type { Celsius, ThingId } from '../../../src/domain/brand.ts';
+import type { Entry } from '../../../src/domain/entry.ts';
+import { beside } from '../../../src/domain/form-problem.ts';
+import { planCorrect } from '../../../src/domain/plans/correct.ts';
+import { planCount } from '../../../src/domain/plans/count.ts';
+import { planWithdraw } from '../../../src/domain/plans/withdraw.ts';
+import type { Problem } from '../../../src/domain/problem.ts';
+import { isWarning } from '../../../src/domain/warning.ts';
+import { aDesk, aMould, anInjectedWax, aPlace, aShelf, aWax, codeOf, sha } from '../../support/builders.ts';
+import { aMoved, anInjected, aRecorded } from '../../support/entry-builders.ts';
+
+const mould = aMould({ code: codeOf('mould', 1), injection: { waxC: 66 as Celsius } });
+const other = aMould({ code: codeOf('mould', 2) });
+const cabinet = aPlace({ name: 'Cabinet', kind: 'cabinet' });
+const drawer = aPlace({ name: 'A1', in: cabinet.id });
+const wax = aWax();
+const pile = anInjectedWax();
+const shelf = aShelf([mould, other, cabinet, drawer, wax, pile]);
+const plan = (of: ThingId, fields: object, pictures = [] as ReturnType<typeof sha>[]) =>
+  planCorrect(shelf, aDesk(), { of, fields: { ...fields }, pictures });
+
+describe('correcting', () => {
+  it('writes down only what differs', () => {
+    const entries = plan(mould.id, { name: mould.name, cavities: 6, injection: { waxC: 66 }, size: null, wax: null }) as readonly Entry[];
+    expect(entries).toMatchObject([{ kind: 'corrected', noun: 'mould', of: mould.id, fields: { cavities: 6, size: null } }]);
+    expect(Object.keys((entries[0] as { fields: object }).fields)).toEqual(['cavities', 'size']);
+    expect(apply(shelf, entries).things.mould.get(mould.id)).not.toHaveProperty('size');
+  });
+
+  it('writes nothing down when nothing differs', () => {
+    expect(plan(mould.id, { name: mould.name, note: null })).toEqual([]);
+  });
+
+  it('adds pictures', () => {
+    expect(plan(mould.id, {}, [sha(3)])).toMatchObject([{ fields: {}, pictures: [sha(3)] }]);
+  });
+
+  it('gives a new code, but not one that something else carries', () => {
+    expect(plan(mould.id, { code: codeOf('mould', 8) })).toMatchObject([{ fields: { code: codeOf('mould', 8) } }]);
+    expect(beside(plan(mould.id, { code: other.code }) as Problem, 'code')).toContain('Dolphin 1 already');
+  });
+
+  it.each([
+    ['a name cleared', mould.id, { name: null }, 'name'],
+    ['a place inside itself', cabinet.id, { in: drawer.id }, 'in'],
+    ['a place in itself', drawer.id, { in: drawer.id }, 'in'],
+    ['a range turned round from one end', wax.id, { roomHighC: 12 }, 'roomHighC'],
+    ['text for a number', wax.id, { keepGrams: 'much' }, 'keepGrams'],
+  ] as const)('is refused with %s', (_, of, fields, field) => {
+    expect(beside(plan(of, fields) as Problem, field)).toMatch(/\w/);
+  });
+
+  it('is refused for what is gone', () => {
+    expect(plan('gone' as ThingId, { name: 'A' })).toMatchObject({ kept: 'Nothing was changed; what you typed is still in the form.' });
+  });
+});
+
+describe('counting', () => {
+  it('puts the pieces of a pile at what was counted', () => {
+    const entries = planCount(shelf, aDesk(), { of: pile.id, pieces: 0 }) as readonly Entry[];
+    expect(apply(shelf, entries).things.injectedWax.get(pile.id)).toMatchObject({ pieces: 0 });
+  });
+
+  it('is refused below nothing, in halves, and for what is no pile', () => {
+    for (const pieces of [-1, 0.5])
+      expect(beside(planCount(shelf, aDesk(), { of: pile.id, pieces }) as Problem, 'pieces')).toMatch(/whole number/);
+    expect(planCount(shelf, aDesk(), { of: mould.id, pieces: 3 })).toMatchObject({ says: 'Only injected waxes and castings are counted.' });
+  });
+});
+
+describe('taking back', () => {
+  it('takes the whole action back', () => {
+    const first = aMoved();
+    const second = aMoved({ step: first.id });
+    expect(planWithdraw(shelf, aDesk(), { entry: second })).toMatchObject([{ kind: 'withdrawn', entry: first.id }]);
+  });
+
+  it('asks first when things stand in the place, or the waxes were used', () => {
+    const recording = aRecorded('place', { name: 'B1' });
+    const placed = { ...aPlace(), id: recording.id as never };
+    const warned = planWithdraw(aShelf([placed, aMould({ at: placed.id })]), aDesk(), { entry: recording });
+    expect(isWarning(warned) && warned.warnings[0]).toContain('1 thing stands in Drawer A2');
+    const run = anInjected({ good: 39, onto: pile.id });
+    const used = planWithdraw(shelf, aDesk(), { entry: run });
+    expect(isWarning(used) && used.warnings[0]).toContain('Of the 39 waxes this run made, 33 are still in their pile');
+    expect(planWithdraw(shelf, aDesk(), { entry: run, confirmed: true })).toHaveLength(1);
+  });
+
+  it('asks before a mould with shots goes out of sight', () => {
+    const recording = aRecorded('mould', { name: 'New' });
+    const thing = aMould({ id: recording.id as never, shots: 7 });
+    expect(isWarning(planWithdraw(aShelf([thing]), aDesk(), { entry: recording }))).toBe(true);
+    expect(planWithdraw(aShelf([{ ...thing, shots: 0 }]), aDesk(), { entry: recording })).toHaveLength(1);
+  });
+});
