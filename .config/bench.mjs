@@ -33,6 +33,7 @@ const vite = await createServer({
   configFile: false,
   root,
   appType: 'custom',
+  optimizeDeps: { noDiscovery: true },
   server: { middlewareMode: true, ws: false, watch: null },
 });
 try {

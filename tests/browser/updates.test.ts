@@ -87,3 +87,18 @@ test('a new version is complete before it is offered: with the server gone again
   });
   expect(kept).toBe(1);
 });
+
+test('what is typed in a form is still there after the new version is taken', async () => {
+  const { page } = app;
+  await page.goto(`${server.url}?demo#/new/master`);
+  const field = page.getByRole('textbox').first();
+  await field.fill('Harbour seal, carved');
+  await publish(next.dir);
+  await look(page);
+  const take = page.getByRole('button', { name: 'Take it now' });
+  await take.waitFor();
+  await Promise.all([page.waitForEvent('load'), take.click()]);
+  await field.waitFor();
+  expect(await isNext(page)).toBe(true);
+  expect(await field.inputValue()).toBe('Harbour seal, carved');
+});
