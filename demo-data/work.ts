@@ -195,10 +195,14 @@ export function pour(ctx: Ctx, mould: MouldNote, by: Person) {
 
 /** Sells from the pile with most to spare, so that what is kept on hand stays. */
 export function sell({ book, chance, ids }: Ctx, by: Person, buyers: readonly string[]) {
-  const sharesOf = (design: string) => [...ids.castings.keys()].filter((key) => key.startsWith(design)).length;
+  const piles = new Map<string, number>();
+  for (const key of ids.castings.keys()) {
+    const design = key.slice(0, key.indexOf('/'));
+    piles.set(design, (piles.get(design) ?? 0) + 1);
+  }
   const spare = (pile: Seen) => {
     const design = designAt(indexOf(ids, pile.design));
-    const floor = Math.ceil((design.keep * (ids.short.has(design.name) ? 0.2 : 1.1)) / sharesOf(pile.design));
+    const floor = Math.ceil((design.keep * (ids.short.has(design.name) ? 0.2 : 1.1)) / (piles.get(pile.design) ?? 1));
     return pile.pieces - floor;
   };
   const able = book.all('casting').filter((pile) => spare(pile) > 0);
