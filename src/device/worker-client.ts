@@ -1,5 +1,7 @@
 import { type Problem, problem } from '../domain/problem.ts';
-import type { JobName, Jobs, Progress, Reply, Request } from '../worker/protocol.ts';
+import type { JobName, Jobs, ListHead, Progress, Reply, Request } from '../worker/protocol.ts';
+
+export type { ListHead, Progress };
 
 export interface RunningJob<T> {
   /** The answer; undefined when the job was called off. */

@@ -1,4 +1,4 @@
-import { type RunningJob, startJob } from '../device/worker-client.ts';
+import { type ListHead, type Progress, type RunningJob, startJob } from '../device/worker-client.ts';
 import type { Day } from '../domain/brand.ts';
 import type { Delimiter } from '../domain/csv/delimiter.ts';
 import { knownOf } from '../domain/csv/known.ts';
@@ -6,7 +6,6 @@ import { type ImportPlan, isTaken, type Reading, ROW_STATES, type RowState } fro
 import { neededDrafts } from '../domain/csv/plan-entries.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Shelf } from '../domain/shelf.ts';
-import type { ListHead, Progress } from '../worker/protocol.ts';
 
 export type { ListHead, Progress, RunningJob };
 

@@ -66,20 +66,20 @@ function readRows(text: string, delimiter: Delimiter): Row[] {
       step({ data, errors, meta }, parser) {
         const end = meta.cursor;
         const lines = countOf(rest, newline, at, end);
-        const hurt = errors.find((each) => each.type === 'Quotes');
-        if (hurt && (lines > 1 || hurt.code === 'MissingQuotes')) {
-          // An opening quote without its end swallows what follows: only its own line is given up.
+        if (errors.some((each) => each.type === 'Quotes')) {
+          // What Papa makes of it is no help: an opening quote without its end swallows the lines that follow. Only its own line is given up.
           const lineEnd = rest.indexOf(newline, at);
           const stop = lineEnd < 0 ? rest.length : lineEnd;
           const own = rest.slice(at, stop);
           keep(rows, line, own.split(delimiter), own.split('"').length % 2 === 1 ? STRAY_QUOTE : OPEN_QUOTE);
-          line += 1;
-          resume = lineEnd < 0 ? rest.length : stop + newline.length;
-          recoveries += 1;
-          parser.abort();
-          return;
-        }
-        keep(rows, line, data, hurt ? STRAY_QUOTE : undefined);
+          if (end > stop + newline.length) {
+            line += 1;
+            resume = stop + newline.length;
+            recoveries += 1;
+            parser.abort();
+            return;
+          }
+        } else keep(rows, line, data, undefined);
         line += lines;
         at = end;
         if (rows.length > ROWS_MAX) parser.abort();
@@ -115,6 +115,9 @@ function squared(rows: readonly Row[]): Row[] {
   const first = rows[0]?.cells ?? [];
   const width = first.length;
   return rows.map((row) => {
+    if (row.broken === STRAY_QUOTE && row.cells.length === width) {
+      return { line: row.line, cells: row.cells, doubt: `${STRAY_QUOTE} The line is taken as it is written.` };
+    }
     if (row.broken !== undefined || row.cells.length === width) return row;
     const extra = row.cells.slice(width).filter((cell) => cell.trim() !== '').length;
     if (extra > 0) return { ...row, broken: `The line has ${row.cells.length} cells, the first line ${width}.` };

@@ -44,7 +44,7 @@ export function ImportColumns({ list, head, reading, onReading, onDelimiter }: C
     <>
       <section class="card">
         <p>
-          <strong>{count.toLocaleString('en-GB')} rows</strong> {list.name ? `in ${list.name}` : 'pasted'}
+          <strong>{count === 1 ? '1 row' : `${count.toLocaleString('en-GB')} rows`}</strong> {list.name ? `in ${list.name}` : 'pasted'}
           {list.encoding ? `, read as ${list.encoding}` : ''}.
         </p>
         {list.encoding === 'Windows-1252' && (

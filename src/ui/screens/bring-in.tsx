@@ -140,7 +140,7 @@ function Working({ progress: { done, total }, onCancel }: { progress: Progress; 
         </span>
         <progress value={done} max={Math.max(total, 1)} />
       </label>
-      <p class="field-hint">The rest of the app can be used meanwhile; nothing is kept yet.</p>
+      <p class="field-hint">Nothing is kept yet, and Stop leaves everything as it is.</p>
       <Button onClick={onCancel}>Stop</Button>
     </section>
   );

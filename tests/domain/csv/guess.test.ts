@@ -60,6 +60,7 @@ describe('columns guessed from headings', () => {
     expect(guessTarget(['Mould no', 'Design', 'Rubber', 'Shots'], TARGETS)).toBe('mould');
     expect(guessTarget(['Wax', 'Colour', 'Stock kg', 'Room range'], TARGETS)).toBe('wax');
     expect(guessTarget(['Drawer', 'Cabinet', 'Capacity', 'Width mm'], TARGETS)).toBe('place');
+    expect(guessTarget(['Drawer', 'Cabinet', 'Topic'], TARGETS)).toBe('place');
     expect(guessTarget(['Master', 'Design', 'Kind', 'Material', 'Length'], TARGETS)).toBe('master');
     expect(guessTarget(['Design', 'Period', 'Sizes', 'Metals', 'Route'], TARGETS)).toBe('design');
   });
