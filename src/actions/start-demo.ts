@@ -1,9 +1,12 @@
+import { demoPictures } from '../device/demo-pictures.ts';
 import { parseJournal } from '../domain/journal.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import type { Keeper } from '../store/keeper.ts';
-import { demoPictures } from '../device/demo-pictures.ts';
 
-const OFFLINE = problem('The demo studio could not be fetched.', 'Nothing was changed. It has to be opened once while online; after that it works without a network.');
+const OFFLINE = problem(
+  'The demo studio could not be fetched.',
+  'Nothing was changed. It has to be opened once while online; after that it works without a network.',
+);
 
 /** Fills the demo's own database on its first opening, through the parser that reads anyone's backup. */
 export async function startDemo(keeper: Keeper): Promise<Problem | undefined> {

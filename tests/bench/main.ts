@@ -73,6 +73,8 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
     await until(page, 'window.bench');
     const restored = await page.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const);
     if (size === BIG) await storeFigures(context, page, size, restored, figures);
+    // Asked for before the service worker is there: it would answer this address with the app.
+    const moulds = await page.evaluate((name) => window.bench.soundMoulds(name, 15), STUDIO);
     const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));
     await page.goto(url);
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
@@ -80,7 +82,7 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
     const isBig = size === BIG;
     const opened = isBig ? await openShelf(context, url, SLOWDOWN) : undefined;
     const letters = await typeLetters(context, url, SLOWDOWN);
-    const runs = await logRuns(context, url, SLOWDOWN);
+    const runs = await logRuns(context, url, SLOWDOWN, moulds);
     if (opened) {
       figures.push(
         {

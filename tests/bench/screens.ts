@@ -88,11 +88,15 @@ export async function typeLetters(
 }
 
 /** Logs runs through the app's own form: from the tap on the button to the mould's page with the new count. */
-export async function logRuns(context: BrowserContext, url: string, slowdown: number): Promise<{ median: number; count: number }> {
+export async function logRuns(
+  context: BrowserContext,
+  url: string,
+  slowdown: number,
+  moulds: readonly string[],
+): Promise<{ median: number; count: number }> {
   const page = await launchedPage(context, slowdown);
   await page.goto(`${url}#/`);
   await page.waitForSelector('.bar');
-  const moulds = await mouldIds(context, url);
   const times: number[] = [];
   for (const mould of moulds) {
     await page.evaluate((id) => {
@@ -124,16 +128,6 @@ async function tapToShown(): Promise<number> {
   const began = performance.now();
   button.click();
   return (await shown) - began;
-}
-
-/** Some sound moulds, asked of the store on the bench's own page. */
-async function mouldIds(context: BrowserContext, url: string): Promise<readonly string[]> {
-  const page = await context.newPage();
-  await page.goto(`${url}bench/`);
-  await until(page, 'window.bench');
-  const ids = await page.evaluate(() => window.bench.soundMoulds('mouldkeep', 15));
-  await page.close();
-  return ids;
 }
 
 function median(values: readonly number[]): number {
