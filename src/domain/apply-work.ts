@@ -1,7 +1,7 @@
-import type { Day } from './brand.ts';
-import { type Bench, change, defined, sums, total } from './bench.ts';
+import { type Bench, change, clear, defined, sums, total } from './bench.ts';
+import type { Day, PlaceId } from './brand.ts';
 import type { EntryOf } from './entry.ts';
-import { MONTHS_KEPT, type Run, RUNS_KEPT, type Thing } from './shelf.ts';
+import { MONTHS_KEPT, RUNS_KEPT, type Run, type Thing } from './shelf.ts';
 
 export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
   const mould = bench.of('mould', entry.mould);
@@ -13,7 +13,7 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
       shots: mould.shots + shots,
       good: mould.good + good,
       rejects: mould.rejects + rejects,
-      runs: [...(mould.runs ?? []), run].slice(-RUNS_KEPT),
+      runs: [...(mould.runs ?? []).slice(1 - RUNS_KEPT), run],
       ...(rejects > 0 ? { byFault: sums(mould.byFault, entry.rejects) } : {}),
     });
   }
@@ -23,8 +23,13 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
   else if (entry.to) {
     const pile = { id: entry.id, noun: 'injectedWax', since: entry.on, pieces: entry.good, mould: entry.mould, state: 'raw' };
     const named = defined({ design: mould?.design, size: mould?.size, wax: entry.wax });
-    bench.put(bench.stand({ ...pile, ...named } as unknown as Thing, entry.to, entry.on));
+    lay(bench, { ...pile, ...named }, entry.to, entry.on);
   }
+}
+
+function lay(bench: Bench, pile: object, at: PlaceId | undefined, on: Day): void {
+  bench.put(pile as Thing);
+  bench.stand(pile as Thing, at, on);
 }
 
 /** Wax leaves the tub for use; the months with any use are kept so that the use over a delivery time can be told. */
@@ -32,13 +37,14 @@ function useWax(bench: Bench, id: string, grams: number, on: Day): void {
   const wax = bench.of('wax', id);
   if (!wax) return;
   const used = sums(wax.used, { [on.slice(0, 7)]: grams });
-  const kept = Object.keys(used).sort().slice(-MONTHS_KEPT);
-  change(bench, wax, { grams: wax.grams - grams, used: Object.fromEntries(kept.map((month) => [month, used[month]])) });
+  const months = Object.keys(used);
+  if (months.length > MONTHS_KEPT) for (const month of months.sort().slice(0, -MONTHS_KEPT)) delete used[month];
+  change(bench, wax, { grams: wax.grams - grams, used });
 }
 
 function addPieces(bench: Bench, id: string, pieces: number): void {
-  const pile = bench.get(id);
-  if (pile?.noun === 'injectedWax' || pile?.noun === 'casting') change(bench, pile, { pieces: pile.pieces + pieces });
+  const pile = bench.pile(id);
+  if (pile) bench.edit(pile).pieces = pile.pieces + pieces;
 }
 
 export function dress(bench: Bench, entry: EntryOf<'dressed'>): void {
@@ -48,7 +54,7 @@ export function dress(bench: Bench, entry: EntryOf<'dressed'>): void {
   if (entry.onto) return addPieces(bench, entry.onto, entry.good);
   const pile = { id: entry.id, noun: 'injectedWax', since: entry.on, pieces: entry.good, state: entry.state ?? 'dressed' };
   const named = defined({ mould: raw?.mould, design: raw?.design, size: raw?.size, wax: raw?.wax });
-  bench.put(bench.stand({ ...pile, ...named } as unknown as Thing, entry.to ?? raw?.at, entry.on));
+  lay(bench, { ...pile, ...named }, entry.to ?? raw?.at, entry.on);
 }
 
 export function invest(bench: Bench, entry: EntryOf<'invested'>): void {
@@ -61,17 +67,14 @@ export function cast(bench: Bench, entry: EntryOf<'cast'>): void {
   const mould = entry.mould ? bench.of('mould', entry.mould) : undefined;
   if (mould) change(bench, mould, { sound: (mould.sound ?? 0) + entry.sound, scrap: (mould.scrap ?? 0) + scrap });
   const flask = entry.flask ? bench.of('flask', entry.flask) : undefined;
-  if (flask?.invested) {
-    const { invested: _, ...emptied } = flask;
-    bench.put(emptied as Thing);
-  }
+  if (flask) clear(bench.edit(flask), 'invested');
   const onto = entry.onto ? bench.of('casting', entry.onto) : undefined;
   const scrapFields = (before: { readonly [key: string]: number } | undefined) => (scrap > 0 ? { scrap: sums(before, entry.scrap) } : {});
   if (entry.onto) return change(bench, onto, { pieces: (onto?.pieces ?? 0) + entry.sound, ...scrapFields(onto?.scrap) });
   const { metal, mould: from, flask: inFlask, design = mould?.design, size = mould?.size } = entry;
   const pile = { id: entry.id, noun: 'casting', since: entry.on, pieces: entry.sound, metal, ...scrapFields(undefined) };
   const named = defined({ mould: from, flask: inFlask, design, size });
-  bench.put(bench.stand({ ...pile, ...named } as unknown as Thing, entry.to, entry.on));
+  lay(bench, { ...pile, ...named }, entry.to, entry.on);
 }
 
 export function issue(bench: Bench, entry: EntryOf<'issued'>): void {

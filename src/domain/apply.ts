@@ -1,6 +1,6 @@
 import { cast, dress, inject, invest, issue } from './apply-work.ts';
-import { Bench, change, defined } from './bench.ts';
-import type { PlaceId, ThingId } from './brand.ts';
+import { Bench, change, clear, defined } from './bench.ts';
+import type { ThingId } from './brand.ts';
 import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
 import type { Shelf, Thing } from './shelf.ts';
 import { subjectOf } from './subject.ts';
@@ -59,7 +59,8 @@ function record(bench: Bench, entry: Recorded): void {
   if (entry.noun === 'wax') start['grams'] = entry.grams ?? 0;
   if (entry.noun === 'injectedWax' || entry.noun === 'casting') start['pieces'] = entry.pieces ?? 0;
   const thing = { ...start, ...entry.fields } as unknown as Thing;
-  bench.put(entry.at === undefined ? thing : bench.stand(thing, entry.at, entry.on));
+  bench.put(thing);
+  if (entry.at !== undefined) bench.stand(thing, entry.at, entry.on);
 }
 
 function correct(bench: Bench, entry: Corrected): void {
@@ -76,15 +77,14 @@ function correct(bench: Bench, entry: Corrected): void {
   }
   const thing = bench.of(entry.noun, entry.of);
   if (!thing) return;
-  const next: Record<string, unknown> = { ...thing };
-  assign(next, entry.fields);
+  const mine = bench.edit(thing);
+  assign(mine, entry.fields);
   if (entry.aside) {
     const aside: Record<string, unknown> = { ...thing.aside };
     assign(aside, entry.aside);
-    if (Object.keys(aside).length > 0) next['aside'] = aside;
-    else delete next['aside'];
+    if (Object.keys(aside).length > 0) mine['aside'] = aside;
+    else clear(mine, 'aside');
   }
-  bench.put(next as unknown as Thing);
 }
 
 function assign(target: Record<string, unknown>, changes: object): void {
@@ -98,11 +98,11 @@ function move(bench: Bench, entry: EntryOf<'moved'>): void {
   for (const id of entry.things) {
     const thing = bench.get(id);
     if (!thing) continue;
-    const stood = bench.stand(thing, entry.to, entry.on) as Thing & { usual?: PlaceId };
     const usual = entry.usual === 'kept' ? (thing.usual ?? thing.at) : undefined;
-    const { usual: _, ...rest } = stood;
-    const isAway = usual !== undefined && usual !== entry.to;
-    bench.put({ ...rest, ...(isAway ? { usual } : {}), ...(entry.until ? { until: entry.until } : {}) } as Thing);
+    const mine = bench.stand(thing, entry.to, entry.on);
+    if (usual !== undefined && usual !== entry.to) mine.usual = usual;
+    else clear(mine, 'usual');
+    if (entry.until) mine.until = entry.until;
   }
 }
 
@@ -113,11 +113,12 @@ function judge(
   faults: EntryOf<'failed'>['faults'],
   entry: EntryOf<'inspected' | 'failed'>,
 ): void {
-  const thing = bench.get(of);
-  if (!thing || (thing.noun !== 'mould' && thing.noun !== 'master')) return;
-  const { gradeNote: _, nextLook: __, ...rest } = thing;
-  const next = entry.kind === 'inspected' ? entry.next : undefined;
-  bench.put({ ...rest, grade, gradeOn: entry.on, faults, ...defined({ gradeNote: entry.note, nextLook: next }) } as Thing);
+  const thing = bench.of('mould', of) ?? bench.of('master', of);
+  if (!thing) return;
+  const mine = bench.edit(thing);
+  clear(mine, 'gradeNote', 'nextLook');
+  const nextLook = entry.kind === 'inspected' ? entry.next : undefined;
+  Object.assign(mine, { grade, gradeOn: entry.on, faults }, defined({ gradeNote: entry.note, nextLook }));
 }
 
 function addGrams(bench: Bench, id: string, grams: number): void {
@@ -126,8 +127,7 @@ function addGrams(bench: Bench, id: string, grams: number): void {
 }
 
 function count(bench: Bench, entry: EntryOf<'counted'>): void {
-  const pile = bench.get(entry.of);
-  if (pile?.noun === 'injectedWax' || pile?.noun === 'casting') change(bench, pile, { pieces: entry.pieces, countedOn: entry.on });
+  change(bench, bench.pile(entry.of), { pieces: entry.pieces, countedOn: entry.on });
 }
 
 function measure(bench: Bench, entry: EntryOf<'measured'>): void {
@@ -141,5 +141,5 @@ function addPictures(bench: Bench, entry: Entry): void {
   if (!thing) return;
   const before = thing.pictures ?? [];
   const added = (entry.pictures ?? []).filter((picture) => !before.includes(picture));
-  if (added.length > 0) bench.put({ ...thing, pictures: [...before, ...added] });
+  if (added.length > 0) change(bench, thing, { pictures: [...before, ...added] });
 }

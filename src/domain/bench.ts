@@ -2,11 +2,15 @@ import type { Day, PlaceId, ThingId } from './brand.ts';
 import { NOUNS, type Noun } from './noun.ts';
 import type { Shelf, Thing, Things } from './shelf.ts';
 
-/** A shelf being changed: maps are copied once, when first written to. */
+/** A thing that this bench made or copied, and so may write to. */
+export type Mine = { -readonly [K in keyof Thing]?: Thing[K] } & Record<string, unknown>;
+
+/** A shelf being changed: maps and things are copied once, when first written to; what the base holds is never touched. */
 export class Bench {
   readonly things: { -readonly [N in Noun]: Things[N] };
   studio: Shelf['studio'];
   private readonly copied = new Set<Noun>();
+  private readonly mine = new Set<Thing>();
   private contents: Map<PlaceId, ReadonlySet<ThingId>> | null = null;
   private readonly freshSets = new Set<PlaceId>();
 
@@ -30,6 +34,12 @@ export class Bench {
     return (this.things[noun] as ReadonlyMap<string, Thing<N>>).get(id);
   }
 
+  /** A pile of injected waxes or castings. */
+  pile(id: string): Thing<'injectedWax' | 'casting'> | undefined {
+    return this.of('injectedWax', id) ?? this.of('casting', id);
+  }
+
+  /** Adds a thing made for this bench. */
   put(thing: Thing): void {
     const noun = thing.noun;
     if (!this.copied.has(noun)) {
@@ -37,14 +47,27 @@ export class Bench {
       this.copied.add(noun);
     }
     (this.things[noun] as unknown as Map<string, Thing>).set(thing.id, thing);
+    this.mine.add(thing);
+  }
+
+  /** The thing to write to: itself when it is this bench's own, else a copy in its stead. */
+  edit(thing: Thing): Mine {
+    if (this.mine.has(thing)) return thing as unknown as Mine;
+    const copy = { ...thing };
+    this.put(copy);
+    return copy as unknown as Mine;
   }
 
   /** Puts a thing where it stands; the index of contents follows. */
-  stand(thing: Thing, at: PlaceId | undefined, since: Day): Thing {
-    const { at: from, atSince: _, until: __, ...rest } = thing;
-    if (from !== undefined) this.setOf(from).delete(thing.id);
-    if (at !== undefined) this.setOf(at).add(thing.id);
-    return (at === undefined ? rest : { ...rest, at, atSince: since }) as Thing;
+  stand(thing: Thing, at: PlaceId | undefined, since: Day): Mine {
+    const mine = this.edit(thing);
+    if (mine.at !== undefined) this.setOf(mine.at).delete(thing.id);
+    clear(mine, 'at', 'atSince', 'until');
+    if (at === undefined) return mine;
+    this.setOf(at).add(thing.id);
+    mine.at = at;
+    mine.atSince = since;
+    return mine;
   }
 
   private setOf(place: PlaceId): Set<ThingId> {
@@ -64,7 +87,12 @@ export class Bench {
 }
 
 export function change(bench: Bench, thing: Thing | undefined, changes: object): void {
-  if (thing) bench.put({ ...thing, ...changes } as Thing);
+  if (thing) Object.assign(bench.edit(thing), changes);
+}
+
+/** Takes fields away that are there; a needless `delete` would make the engine keep the thing in a slower form. */
+export function clear(mine: Mine, ...fields: readonly string[]): void {
+  for (const field of fields) if (mine[field] !== undefined) delete mine[field];
 }
 
 export function total(parts: { readonly [key: string]: number } | undefined): number {
@@ -78,5 +106,7 @@ export function sums(a: { readonly [key: string]: number } | undefined, b: { rea
 }
 
 export function defined(fields: object): object {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+  const out: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(fields)) if (value !== undefined) out[key] = value;
+  return out;
 }

@@ -5,8 +5,10 @@ import { EMPTY_SHELF, type Shelf } from './shelf.ts';
 
 /** Entries in time order, each once. */
 export function inOrder(entries: Iterable<Entry>): Entry[] {
+  const all = [...entries];
+  if (all.every((entry, i) => i === 0 || entry.id > (all[i - 1] as Entry).id)) return all;
   const byId = new Map<EntryId, Entry>();
-  for (const entry of entries) byId.set(entry.id, entry);
+  for (const entry of all) byId.set(entry.id, entry);
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 }
 

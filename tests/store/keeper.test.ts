@@ -1,0 +1,357 @@
+import 'fake-indexeddb/auto';
+import { IDBObjectStore } from 'fake-indexeddb';
+import fc from 'fast-check';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Entry } from '../../src/domain/entry.ts';
+import { foldAll } from '../../src/domain/fold.ts';
+import { isProblem, type Problem, problem } from '../../src/domain/problem.ts';
+import type { Shelf } from '../../src/domain/shelf.ts';
+import { type Keeper, type MakePlan, openKeeper } from '../../src/store/keeper.ts';
+import { TAIL_FULL } from '../../src/store/seal.ts';
+import { aKeeper, freshName, Idle, keeperOptions, mustBe, plainPut, plainRows, until } from '../support/database.ts';
+import { aJournal } from '../support/entry-builders.ts';
+import { histories } from '../support/histories.ts';
+import { plainShelf } from '../support/plain-shelf.ts';
+
+const keepers: Keeper[] = [];
+
+async function open(name: string, over = {}): Promise<Keeper> {
+  const keeper = await aKeeper(name, over);
+  keepers.push(keeper);
+  return keeper;
+}
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  for (const keeper of keepers.splice(0)) keeper.close();
+});
+
+/** Plans one new wax; `more` further entries that put grams on it. */
+const newWax =
+  (name: string, more = 0): MakePlan =>
+  (_, desk) => {
+    const recorded = { ...desk.entry(), kind: 'recorded', noun: 'wax', fields: { name, code: desk.code('wax') } } as const;
+    const rest = Array.from({ length: more }, () => ({ ...desk.entry(), kind: 'received', wax: recorded.id, grams: 7 }));
+    return [recorded, ...rest] as unknown as Entry[];
+  };
+
+const undo =
+  (entry: Entry | undefined): MakePlan =>
+  (_, desk) => [{ ...desk.entry(), kind: 'withdrawn', entry: (entry as Entry).id }];
+
+function waxNames(shelf: Shelf): (string | undefined)[] {
+  return [...shelf.things.wax.values()].map((wax) => wax.name);
+}
+
+async function first(acted: Promise<readonly Entry[] | Problem>): Promise<Entry> {
+  return mustBe(await acted)[0] as Entry;
+}
+
+describe('opening', () => {
+  it('starts with an empty shelf and a device of its own that stays', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    expect(plainShelf(keeper.shelf())).toEqual(plainShelf(foldAll([])));
+    const before = await plainRows(name, 'meta');
+    keeper.close();
+    await open(name);
+    expect(await plainRows(name, 'meta')).toEqual(before);
+  });
+
+  it('shows what was written, after opening again, without reading a page', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    mustBe(await keeper.join(aJournal()));
+    mustBe(await keeper.act(newWax('violet', 2)));
+    const shelf = plainShelf(keeper.shelf());
+    keeper.close();
+    const read = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+    const again = await open(name);
+    await again.catchUp();
+    expect(plainShelf(again.shelf())).toEqual(shelf);
+    expect(waxNames(again.shelf())).toContain('violet');
+    const stores = read.mock.contexts.map((store) => (store as unknown as { name: string }).name);
+    expect(stores).toContain('shelf');
+    expect(stores).not.toContain('pages');
+  });
+
+  it('tells what the first screen showed last before it reads the shelf', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    await keeper.remember('fronts', [3, 1]);
+    expect(await keeper.recall('fronts')).toEqual([3, 1]);
+    keeper.close();
+    const heard: unknown[] = [];
+    await open(name, { early: (fronts: unknown) => heard.push(fronts) });
+    expect(heard).toEqual([[3, 1]]);
+  });
+
+  it('refuses what a newer Mouldkeep wrote, and leaves it as it is', async () => {
+    const name = freshName();
+    (await open(name)).close();
+    await plainPut(name, 'meta', [{ key: 'guard', value: { lowest: 2 } }]);
+    const before = await plainRows(name, 'meta');
+    const refused = await openKeeper(keeperOptions(name));
+    expect(isProblem(refused) && refused.says).toMatch(/newer Mouldkeep/);
+    expect(await plainRows(name, 'meta')).toEqual(before);
+  });
+
+  it('says what to do where the browser keeps nothing', async () => {
+    vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    const refused = await openKeeper(keeperOptions(freshName()));
+    expect(isProblem(refused) && refused.says).toMatch(/does not let Mouldkeep keep anything/);
+  });
+
+  it('sums the journal afresh by itself when the shelf is of another fold, or damaged', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    mustBe(await keeper.join(aJournal()));
+    mustBe(await keeper.act(newWax('violet')));
+    const shelf = plainShelf(keeper.shelf());
+    keeper.close();
+    const mark = (await plainRows<{ key: string; value: object }>(name, 'meta')).find((row) => row.key === 'shelf');
+    await plainPut(name, 'shelf', [{ noun: 'wax', text: '[]' }]);
+    await plainPut(name, 'meta', [{ key: 'shelf', value: { ...mark?.value, foldVersion: 0 } }]);
+    const refolded = await open(name);
+    expect(plainShelf(refolded.shelf())).toEqual(shelf);
+    refolded.close();
+    await plainPut(name, 'shelf', [{ noun: 'wax', text: '[{"id":' }]);
+    const repaired = await open(name);
+    expect(plainShelf(repaired.shelf())).toEqual(shelf);
+    expect((await plainRows(name, 'shelf')).every((row) => JSON.parse(row.text))).toBe(true);
+  });
+});
+
+describe('acting', () => {
+  it('shows an action only after it is written, whole, as one row', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    const seen: number[] = [];
+    const stop = keeper.subscribe(() => seen.push(keeper.shelf().entries));
+    const acting = keeper.act(newWax('violet', 2));
+    expect(waxNames(keeper.shelf())).toEqual([]);
+    const entries = mustBe(await acting);
+    expect(seen).toEqual([3]);
+    expect(entries.map((entry) => entry.step)).toEqual([undefined, entries[0]?.id, entries[0]?.id]);
+    expect(await plainRows(name, 'tail')).toEqual([{ id: entries[0]?.id, text: JSON.stringify(entries) }]);
+    stop();
+    mustBe(await keeper.act(newWax('green')));
+    expect(seen).toEqual([3]);
+  });
+
+  it('writes nothing when the plan refuses, plans nothing, or plans what could not be read back', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    const refusal = problem('There is no such wax.');
+    expect(await keeper.act(() => refusal)).toBe(refusal);
+    expect(await keeper.act(() => [])).toEqual([]);
+    const broken = await keeper.act(
+      (_, desk) => [{ ...desk.entry(), kind: 'received', wax: 'W1', grams: Number.NaN }] as unknown as Entry[],
+    );
+    expect(isProblem(broken)).toBe(true);
+    expect(await plainRows(name, 'tail')).toEqual([]);
+    expect(keeper.shelf().last).toBe('');
+  });
+
+  it('keeps both of two actions begun at once, the second planned on the first', async () => {
+    const keeper = await open(freshName(), { now: () => 1_700_000_000_000 });
+    const counts: number[] = [];
+    const plan: MakePlan = (shelf, desk) => {
+      counts.push(shelf.entries);
+      return newWax('violet')(shelf, desk);
+    };
+    const [a, b] = await Promise.all([keeper.act(plan), keeper.act(plan)]);
+    expect(mustBe(a as Entry[])[0]?.id).not.toBe(mustBe(b as Entry[])[0]?.id);
+    expect(counts).toEqual([0, 1]);
+    expect(keeper.shelf().things.wax.size).toBe(2);
+  });
+
+  it('goes on with later ids when the wall clock has gone back', async () => {
+    const times = [1_700_000_000_000, 1_600_000_000_000];
+    const keeper = await open(freshName(), { now: () => times.shift() ?? 0 });
+    const ids = [await first(keeper.act(newWax('a'))), await first(keeper.act(newWax('b'))), await first(keeper.act(newWax('c')))].map(
+      (e) => e.id,
+    );
+    expect([...ids].sort()).toEqual(ids);
+    expect(new Set(ids).size).toBe(3);
+  });
+
+  it.each([
+    ['when the row cannot be added', 'QuotaExceededError', /no room left/],
+    ['when something else fails', 'UnknownError', /could not be saved \(UnknownError/],
+  ])('fails midway and leaves everything as it was: %s', async (_, error, says) => {
+    const name = freshName();
+    const keeper = await open(name);
+    mustBe(await keeper.act(newWax('violet')));
+    const shelf = keeper.shelf();
+    const rows = await plainRows(name, 'tail');
+    vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(() => {
+      throw new DOMException('made to fail', error);
+    });
+    const failed = await keeper.act(newWax('green'));
+    expect(isProblem(failed) && failed.says).toMatch(says);
+    expect(keeper.shelf()).toBe(shelf);
+    vi.restoreAllMocks();
+    expect(await plainRows(name, 'tail')).toEqual(rows);
+    expect(waxNames((await open(name)).shelf())).toEqual(['violet']);
+    mustBe(await keeper.act(newWax('green')));
+  });
+
+  it('leaves everything as it was when the transaction is aborted after the row was added', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    mustBe(await keeper.act(newWax('violet')));
+    const add = IDBObjectStore.prototype.add;
+    vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function (this: IDBObjectStore, ...given) {
+      const request = add.apply(this, given);
+      request.addEventListener('success', () => this.transaction.abort());
+      return request;
+    } as typeof add);
+    expect(isProblem(await keeper.act(newWax('green')))).toBe(true);
+    vi.restoreAllMocks();
+    expect(waxNames(keeper.shelf())).toEqual(['violet']);
+    expect(await plainRows(name, 'tail')).toHaveLength(1);
+  });
+
+  it('takes back a sealed entry, and brings it back, here and after opening again', async () => {
+    const name = freshName();
+    const idle = new Idle();
+    const keeper = await open(name, { whenIdle: idle.whenIdle });
+    mustBe(await keeper.join(aJournal()));
+    const before = plainShelf(keeper.shelf());
+    const target = [...keeper.shelf().things.design.keys()][0] as string;
+    const taken = await first(keeper.act(undo({ id: target } as unknown as Entry)));
+    expect(keeper.shelf().things.design.size).toBe(0);
+    expect(idle.waiting).toBe(1);
+    const other = await open(name);
+    expect(plainShelf(other.shelf())).toEqual(plainShelf(keeper.shelf()));
+    idle.run();
+    await keeper.catchUp();
+    expect(await plainRows(name, 'tail')).toEqual([]);
+    mustBe(await keeper.act(undo(taken)));
+    expect({ ...plainShelf(keeper.shelf()), last: before.last }).toEqual(before);
+    expect(plainShelf((await open(name)).shelf())).toEqual(plainShelf(keeper.shelf()));
+  });
+
+  it('asks to seal once the tail is full, and shows the same before and after', async () => {
+    const name = freshName();
+    const idle = new Idle();
+    const keeper = await open(name, { whenIdle: idle.whenIdle });
+    mustBe(await keeper.act(newWax('violet', TAIL_FULL - 1)));
+    expect(idle.waiting).toBe(0);
+    mustBe(await keeper.act(newWax('green')));
+    expect(idle.waiting).toBe(1);
+    const shelf = plainShelf(keeper.shelf());
+    idle.run();
+    await keeper.catchUp();
+    expect(await plainRows(name, 'pages')).toHaveLength(1);
+    expect(await plainRows(name, 'tail')).toHaveLength(1);
+    expect(plainShelf(keeper.shelf())).toEqual(shelf);
+    expect(plainShelf((await open(name)).shelf())).toEqual(shelf);
+  });
+});
+
+describe('two tabs', () => {
+  it('follow each other at once', async () => {
+    const name = freshName();
+    const [a, b] = [await open(name), await open(name)];
+    mustBe(await a.act(newWax('violet', 1)));
+    await until(() => b.shelf().last === a.shelf().last);
+    const entry = await first(b.act(newWax('green')));
+    await until(() => a.shelf().last === b.shelf().last);
+    mustBe(await a.act(undo(entry)));
+    await until(() => b.shelf().last === a.shelf().last);
+    expect(waxNames(a.shelf())).toEqual(['violet']);
+    expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
+    mustBe(await a.join(aJournal()));
+    await until(() => b.shelf().things.design.size === 1);
+    expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
+  });
+
+  it('lose nothing and give no id twice when they act at the same moment', async () => {
+    const name = freshName();
+    const now = () => 1_700_000_000_000;
+    const [a, b] = [await open(name, { now }), await open(name, { now })];
+    const acts = Array.from({ length: 10 }, (_, i) => [a.act(newWax(`a${i}`, i % 3)), b.act(newWax(`b${i}`, i % 2))]).flat();
+    const entries = (await Promise.all(acts)).flatMap((acted) => [...mustBe(acted as Entry[])]);
+    expect(new Set(entries.map((entry) => entry.id)).size).toBe(entries.length);
+    await until(() => a.shelf().last === b.shelf().last);
+    expect(waxNames(a.shelf()).sort()).toEqual(
+      Array.from({ length: 10 }, (_, i) => [`a${i}`, `b${i}`])
+        .flat()
+        .sort(),
+    );
+    expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
+    expect(plainShelf(a.shelf())).toEqual(plainShelf(foldAll(await a.journal())));
+  });
+
+  it('stay right when one seals, joins or refolds while the other acts', async () => {
+    const name = freshName();
+    const [a, b] = [await open(name), await open(name)];
+    mustBe(await a.act(newWax('violet', 150)));
+    const jobs = [
+      a.act(newWax('a1', 60)),
+      b.seal(),
+      a.act(newWax('a2')),
+      b.join(aJournal()),
+      a.act(newWax('a3')),
+      b.refold(),
+      a.seal(),
+      b.act(newWax('b1')),
+    ];
+    await Promise.all(jobs);
+    await until(() => a.shelf().last === b.shelf().last);
+    await Promise.all([a.catchUp(), b.catchUp()]);
+    const journal = await a.journal();
+    expect(journal).toHaveLength(151 + 61 + 3 + aJournal().length);
+    for (const keeper of [a, b, await open(name)]) expect(plainShelf(keeper.shelf())).toEqual(plainShelf(foldAll(journal)));
+  });
+
+  it('catch up with what was written while one slept, older joined entries too', async () => {
+    const name = freshName();
+    const [awake, asleep] = [await open(name), await open(name)];
+    vi.spyOn(BroadcastChannel.prototype, 'postMessage').mockImplementation(() => undefined);
+    mustBe(await awake.act(newWax('violet')));
+    await asleep.catchUp();
+    expect(waxNames(asleep.shelf())).toEqual(['violet']);
+    const older = aJournal().map((entry) => entry);
+    mustBe(await awake.act(() => [] as Entry[]));
+    mustBe(await awake.join(older));
+    await asleep.catchUp();
+    expect(plainShelf(asleep.shelf())).toEqual(plainShelf(awake.shelf()));
+    expect(asleep.shelf().things.design.size).toBe(1);
+  });
+});
+
+describe('random histories', { timeout: 60_000 }, () => {
+  it('stay the same shelf and journal sealed at any point, joined twice, refolded and opened again', async () => {
+    await fc.assert(
+      fc.asyncProperty(histories(40), fc.nat({ max: 40 }), async (journal, cut) => {
+        const name = freshName();
+        const keeper = await open(name);
+        expect(mustBe(await keeper.join(journal.slice(cut)))).toBe(journal.slice(cut).length);
+        mustBe(await keeper.act(newWax('violet', 105)));
+        await keeper.seal();
+        mustBe(await keeper.join(journal.slice(0, cut)));
+        expect(await keeper.join(journal)).toBe(0);
+        mustBe(await keeper.act(newWax('green', 2)));
+        const whole = await keeper.journal();
+        expect(whole).toHaveLength(journal.length + 106 + 3);
+        const shelf = plainShelf(foldAll(whole));
+        expect(plainShelf(keeper.shelf())).toEqual(shelf);
+        await keeper.seal();
+        expect(plainShelf(keeper.shelf())).toEqual(shelf);
+        const again = await open(name);
+        expect(plainShelf(again.shelf())).toEqual(shelf);
+        expect(await keeper.refold()).toBeUndefined();
+        expect(plainShelf(keeper.shelf())).toEqual(shelf);
+        expect(await keeper.journal()).toEqual(whole);
+        keeper.close();
+        again.close();
+      }),
+      { numRuns: 15 },
+    );
+  });
+});
