@@ -1,10 +1,10 @@
-import { format, parseISO } from 'date-fns';
 import type { Day } from './brand.ts';
-import { daysBetween } from './day.ts';
+import { daysBetween, monthOf } from './day.ts';
+import { MONTH_NAMES } from './season.ts';
 
 /** “3 March 2026”. */
 export function dayInWords(day: Day): string {
-  return format(parseISO(day), 'd MMMM yyyy');
+  return `${Number(day.slice(8))} ${MONTH_NAMES[monthOf(day) - 1]} ${day.slice(0, 4)}`;
 }
 
 /** “today”, “yesterday”, “tomorrow”, else the day itself. */
