@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
 import { type Problem, problem } from '../problem.ts';
-import { type Delimiter, guessDelimiter, namedDelimiter, newlineOf } from './delimiter.ts';
+import type { Delimiter } from './delimiter.ts';
+import { guessDelimiter, namedDelimiter, newlineOf } from './guess-delimiter.ts';
 
 export interface Row {
   /** Line of the file where the row starts, from 1, as an editor counts them: a line break inside quotes counts too. */

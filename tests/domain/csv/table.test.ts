@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { guessDelimiter } from '../../../src/domain/csv/delimiter.ts';
+import { guessDelimiter } from '../../../src/domain/csv/guess-delimiter.ts';
 import { CELL_MAX, ROWS_MAX, readTable } from '../../../src/domain/csv/table.ts';
 import { guarded, unguarded, writeSheet } from '../../../src/domain/csv/write.ts';
 import { tableOf } from '../../support/import.ts';
