@@ -40,7 +40,7 @@ export const FORMS: Readonly<Record<Noun, Form>> = {
       note,
     ],
   },
-  period: { main: [text('name'), year('from'), year('to')], more: [text('also', 400), figure('order'), note] },
+  period: { main: [text('name'), year('from'), year('to')], more: [text('also', 400), figure('order'), code, note] },
   design: {
     main: [text('name'), text('sort', 60), refs('periods', 'period'), sizes('sizes')],
     more: [many('metals', METALS), one('route', ROUTES), figure('waxGrams', 'mass'), figure('keep'), text('also', 400), code, note],
@@ -98,5 +98,5 @@ export const FORMS: Readonly<Record<Noun, Form>> = {
   },
   casting: { main: [nameIfAny, design, size, one('metal', METALS), ref('mould', 'mould')], more: [ref('flask', 'flask'), code, note] },
   flask: { main: [text('name'), figure('diameterMm', 'length'), figure('heightMm', 'length')], more: [one('metal', METALS), code, note] },
-  want: { main: [nameIfAny, design, size, one('metal', METALS), figure('pieces'), day('due')], more: [text('who'), note] },
+  want: { main: [nameIfAny, design, size, one('metal', METALS), figure('pieces'), day('due')], more: [text('who'), code, note] },
 };

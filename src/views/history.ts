@@ -38,7 +38,10 @@ function counted(parts: { readonly [what: string]: number | undefined } | undefi
 }
 
 const place = (shelf: Shelf, id: PlaceId | undefined) => pathText(shelf, id) || 'a place that is no longer recorded';
-const inWax = (shelf: Shelf, id: WaxId | undefined) => (id ? ` in ${titleOf(shelf, shelf.things.wax.get(id))}` : '');
+const inWax = (shelf: Shelf, id: WaxId | undefined) => {
+  const wax = id && shelf.things.wax.get(id);
+  return wax ? ` in ${titleOf(shelf, wax)}` : id ? ' in a wax that is no longer recorded' : '';
+};
 const list = (words: readonly string[] | undefined) => (words?.length ? `: ${words.join(', ')}` : '');
 
 function saysOf(shelf: Shelf, entry: Entry, units: Units): string {

@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { isProblem } from '../../src/domain/problem.ts';
+import { parseTypedNumber } from '../../src/domain/typed-number.ts';
+
+test.each([
+  ['12', 12],
+  [' 1 234,5 ', 1234.5],
+  ['.5', 0.5],
+  ['7.', 7],
+  ['−3', -3],
+  ['', undefined],
+  ['   ', undefined],
+])('“%s” is read as %s', (typed, number) => {
+  expect(parseTypedNumber(typed)).toBe(number);
+});
+
+test.each(['1e9', '1,2,3', '0x10', 'Infinity', '--2', '12 g', '<b>1</b>'])('“%s” is no number', (typed) => {
+  expect(isProblem(parseTypedNumber(typed))).toBe(true);
+});
