@@ -18,7 +18,8 @@ const TASK_WORD: Readonly<Record<WaxTask, string>> = { receive: 'Receive', weigh
 /** One wax: whether it suits, why, how much is left, how it is injected, and what can be done with it. */
 export function WaxCardPart({ card, isInjected, onTask }: { card: WaxCard; isInjected: boolean; onTask: (task: WaxTask) => void }) {
   const { shape, tone } = LOOK[card.verdict];
-  const says = [card.colour, card.behaviour].filter(Boolean).join(' · ');
+  const colour = card.colour && !card.name.toLowerCase().includes(card.colour.toLowerCase()) ? card.colour : undefined;
+  const says = [colour, card.behaviour].filter(Boolean).join(' · ');
   return (
     <article class="card wax-card" data-verdict={card.verdict}>
       <header class="wax-head">
