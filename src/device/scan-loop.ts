@@ -46,7 +46,6 @@ export function startScanLoop({ video, decoder, onText, onProblem, everyMs = 120
       const texts = await decoder.decode(image, hasStranger || looks % THOROUGH_EVERY === 0);
       if (stopped) return;
       if (isProblem(texts)) {
-        stopped = true;
         onProblem(texts);
         return;
       }

@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Decoder } from '../../src/device/decode.ts';
 import { startScanLoop } from '../../src/device/scan-loop.ts';
-import { problem } from '../../src/domain/problem.ts';
+import { type Problem, problem } from '../../src/domain/problem.ts';
 
 /** A video of this size whose frames are never announced, and a canvas that paints nothing. */
 function aVideo(width: number, height: number): HTMLVideoElement {
@@ -55,6 +55,16 @@ describe('the scan loop', () => {
     finish(['M0000000']);
     await vi.advanceTimersByTimeAsync(1000);
     expect(onText).not.toHaveBeenCalled();
+  });
+
+  it('says nothing of a decoder that failed after it was stopped', async () => {
+    let finish: (why: Problem) => void = () => undefined;
+    const { onProblem, stop } = listen({ decode: () => new Promise((resolve) => (finish = resolve)) });
+    await vi.advanceTimersByTimeAsync(100);
+    stop();
+    finish(problem('gone.'));
+    await vi.advanceTimersByTimeAsync(100);
+    expect(onProblem).not.toHaveBeenCalled();
   });
 
   it('looks thoroughly now and then, and always while something foreign is in view', async () => {

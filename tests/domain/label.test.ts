@@ -47,14 +47,16 @@ describe('making codes', () => {
 
 describe('catching slips', () => {
   it('catches every single wrong character', () => {
+    const missed: string[] = [];
     for (const code of sampleCodes) {
       for (let i = 0; i < code.length; i++) {
         for (const wrong of '0123456789ABCDEFGHJKMNPQRSTUVWXYZ*') {
           if (wrong === code[i]) continue;
-          expect(isProblem(parseCode(code.slice(0, i) + wrong + code.slice(i + 1))), `${code} ${i} ${wrong}`).toBe(true);
+          if (!isProblem(parseCode(code.slice(0, i) + wrong + code.slice(i + 1)))) missed.push(`${code} ${i} ${wrong}`);
         }
       }
     }
+    expect(missed).toEqual([]);
   });
 
   it('catches every two neighbours swapped, and every two around a third', () => {
@@ -153,7 +155,7 @@ describe('reading what was typed or scanned', () => {
           return isProblem(read) || mod37Check(read.slice(0, 7)) === read.charAt(7);
         },
       ),
-      { numRuns: 2000, seed: 99 },
+      { numRuns: 500, seed: 99 },
     );
   });
 

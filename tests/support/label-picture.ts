@@ -42,13 +42,14 @@ export function paintLabel(modules: Modules, view: LabelView): Grey {
   const [a, b] = [(turn * Math.PI) / 180, (tilt * Math.PI) / 180];
   const across = modules.length + 2 * QUIET;
   const far = side * DISTANCE;
+  const [cosA, sinA, cosB, sinB] = [Math.cos(a), Math.sin(a), Math.cos(b), Math.sin(b)];
   const at = (px: number, py: number): number => {
     const x = px - width / 2;
     const y = py - height / 2;
-    const flat = (x * far) / (far * Math.cos(b) - x * Math.sin(b));
-    const up = (y * (far + flat * Math.sin(b))) / far;
-    const u = ((flat * Math.cos(a) + up * Math.sin(a)) / side + 0.5) * across;
-    const v = ((-flat * Math.sin(a) + up * Math.cos(a)) / side + 0.5) * across;
+    const flat = (x * far) / (far * cosB - x * sinB);
+    const up = (y * (far + flat * sinB)) / far;
+    const u = ((flat * cosA + up * sinA) / side + 0.5) * across;
+    const v = ((-flat * sinA + up * cosA) / side + 0.5) * across;
     if (u < 0 || v < 0 || u >= across || v >= across) return TABLE;
     const dark = modules[Math.floor(v) - QUIET]?.[Math.floor(u) - QUIET] ?? false;
     return dark !== inverted ? INK : PAPER;
