@@ -1,6 +1,7 @@
 import type { Lexicon } from './lexicon.ts';
 import { ownTexts } from './search-words.ts';
 import type { Shelf, Thing } from './shelf.ts';
+import { isSpent } from './spent.ts';
 import { titleOf } from './title.ts';
 
 /** A thing as a search sees it. */
@@ -70,10 +71,9 @@ function documentFor(shelf: Shelf, thing: Thing, lexicon: Lexicon): SearchDocume
   const title = titleOf(shelf, thing);
   const known = documentOf.get(thing);
   if (known?.title === title) return known;
-  const isSpent = thing.retired !== undefined || ('grade' in thing && thing.grade === 'failed');
   const own: number[] = [];
   for (const text of ownTexts(thing)) own.push(...lexicon.numbersOf(text));
-  const document = { thing, title, isSpent, titled: lexicon.numbersOf(title), own };
+  const document = { thing, title, isSpent: isSpent(thing), titled: lexicon.numbersOf(title), own };
   documentOf.set(thing, document);
   return document;
 }

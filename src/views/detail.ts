@@ -5,7 +5,8 @@ import { NOUN_WORD, titleOf } from '../domain/title.ts';
 /** What a thing is in a few words, besides its title: its kind, size, how many, how much. */
 export function detailOf(shelf: Shelf, thing: Thing): readonly string[] {
   const parts: (string | undefined)[] = [thing.noun === 'place' ? (thing.kind ?? 'place') : NOUN_WORD[thing.noun]];
-  if (thing.noun === 'place' || thing.noun === 'design') parts.push(...(thing.periods ?? []).map((id) => shelf.things.period.get(id)?.name));
+  if (thing.noun === 'place' || thing.noun === 'design')
+    parts.push(...(thing.periods ?? []).map((id) => shelf.things.period.get(id)?.name));
   if (thing.noun === 'place') parts.push(pieces(STANDING.reduce((sum, noun) => sum + (piecesByPlace(shelf, noun).get(thing.id) ?? 0), 0)));
   if ('size' in thing && thing.size && !titleOf(shelf, thing).includes(thing.size)) parts.push(thing.size);
   if (thing.noun === 'injectedWax') parts.push(thing.state);

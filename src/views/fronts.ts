@@ -37,7 +37,15 @@ export interface Fronts {
 
 const NO_FILL: Fill = { pieces: 0, counts: {}, marks: [] };
 
+let last: { readonly things: Shelf['things']; readonly marks: PlaceMarks; readonly fronts: Fronts } | undefined;
+
+/** All fronts; asked again with the same shelf and marks, the very same answer. */
 export function frontsOf(shelf: Shelf, marks: PlaceMarks): Fronts {
+  if (last?.things !== shelf.things || last.marks !== marks) last = { things: shelf.things, marks, fronts: draw(shelf, marks) };
+  return last.fronts;
+}
+
+function draw(shelf: Shelf, marks: PlaceMarks): Fronts {
   const children = childrenOf(shelf);
   const cabinets: CabinetFront[] = [];
   const elsewhere: Front[] = [];
@@ -68,11 +76,12 @@ function cabinetFront(shelf: Shelf, cabinet: Place, children: readonly Place[], 
   const inside = children.filter((child) => child.kind !== 'cabinet' && !child.retired);
   const { widthMm, heightMm, isDrawn, rects } = layFront(cabinet, inside);
   const shown = inside.length > 0 ? inside : [cabinet];
-  const fronts = shown.map((place) => front(shelf, place, marks, rects.get(place.id)));
+  const name = titleOf(shelf, cabinet);
+  const fronts = shown.map((place) => withoutName(front(shelf, place, marks, rects.get(place.id)), name));
   const loose = inside.length > 0 ? fillOf(shelf, cabinet.id, marks) : NO_FILL;
   return {
     id: cabinet.id,
-    name: titleOf(shelf, cabinet),
+    name,
     ...(room === undefined ? {} : { room }),
     widthMm,
     heightMm,
@@ -82,6 +91,14 @@ function cabinetFront(shelf: Shelf, cabinet: Place, children: readonly Place[], 
     loose: loose.pieces,
     marks: together([loose.marks, ...fronts.map((each) => each.marks)]),
   };
+}
+
+/** “Plan chest, drawer 1” is “drawer 1” on the plan chest. */
+function withoutName(drawn: Front, cabinet: string): Front {
+  if (!drawn.name?.startsWith(cabinet)) return drawn;
+  const rest = drawn.name.slice(cabinet.length).replace(/^[\s,›·–-]+/, '');
+  const { name: _, ...nameless } = drawn;
+  return rest === '' || rest === drawn.label ? nameless : { ...nameless, name: rest };
 }
 
 function thingsIn(shelf: Shelf): number {

@@ -1,6 +1,6 @@
 import type { PlaceId } from '../domain/brand.ts';
 import type { FlagKind } from '../domain/entry.ts';
-import { type Level, LEVELS } from '../domain/flag.ts';
+import { LEVELS, type Level } from '../domain/flag.ts';
 
 /** So many things of one kind that need attention in one place. */
 export interface PlaceMark {

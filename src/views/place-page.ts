@@ -5,20 +5,24 @@ import type { Flag, Level } from '../domain/flag.ts';
 import { childrenOf, labelOf, pathText, placesWithin } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
+import { isSpent, isUsedUp } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
 import { placesAround } from '../domain/whereabouts.ts';
 import { spanInYears } from '../domain/year.ts';
 import { detailOf } from './detail.ts';
-import { front, type Front } from './front.ts';
-import { onFront, type OnFront } from './front-of.ts';
+import { type Front, front } from './front.ts';
+import { type OnFront, onFront } from './front-of.ts';
+import type { Fact } from './mould-facts.ts';
 import type { PlaceMarks } from './place-mark.ts';
-import { isSpent, type State, statesOf } from './state.ts';
+import { type State, statesOf } from './state.ts';
 
 export interface Row {
   readonly id: ThingId;
   readonly noun: Noun;
   readonly title: string;
   readonly detail: string;
+  /** Where it stands, “Plan chest › A3”; empty when nowhere. */
+  readonly place: string;
   readonly states: readonly State[];
   /** What calls for attention about it, most pressing first. */
   readonly flags: readonly { readonly kind: Flag['kind']; readonly level: Level; readonly says: string }[];
@@ -41,7 +45,7 @@ export interface PlacePage {
   /** “over-full by 4”, “room for 9 more”; empty when nobody said what fits. */
   readonly room: string;
   readonly isOverFull: boolean;
-  readonly facts: readonly { readonly name: string; readonly value: string }[];
+  readonly facts: readonly Fact[];
   readonly inside: readonly Front[];
   readonly rows: readonly Row[];
 }
@@ -77,11 +81,11 @@ export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo:
 }
 
 function factsOf(place: Place): PlacePage['facts'] {
-  const facts: { name: string; value: string }[] = [];
-  if (place.holder) facts.push({ name: 'Who has the things', value: place.holder });
-  if (place.for && place.for !== 'anything') facts.push({ name: 'Meant for', value: place.for });
-  if (place.code) facts.push({ name: 'Label code', value: place.code });
-  if (place.note) facts.push({ name: 'Note', value: place.note });
+  const facts: Fact[] = [];
+  if (place.holder) facts.push({ name: 'Who has the things', says: place.holder });
+  if (place.for && place.for !== 'anything') facts.push({ name: 'Meant for', says: place.for });
+  if (place.code) facts.push({ name: 'Label code', says: place.code });
+  if (place.note) facts.push({ name: 'Note', says: place.note });
   return facts;
 }
 
@@ -115,10 +119,6 @@ function sorted(rows: Row[]): readonly Row[] {
   return rows.sort((a, b) => Number(a.isSpent) - Number(b.isSpent) || collator.compare(a.title, b.title));
 }
 
-function isUsedUp(thing: Thing): boolean {
-  return (thing.noun === 'injectedWax' || thing.noun === 'casting') && thing.pieces <= 0;
-}
-
 export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, within?: PlaceId): Row {
   const picture = thing.pictures?.at(-1);
   const inner = within === undefined ? undefined : shelf.things.place.get(within);
@@ -128,6 +128,7 @@ export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, within?: Pla
     noun: thing.noun,
     title: titleOf(shelf, thing),
     detail: thing.until === undefined ? detail : `${detail} · until ${dayInWords(thing.until)}`,
+    place: thing.noun === 'place' ? '' : pathText(shelf, thing.at),
     states: statesOf(shelf, thing),
     flags: flagsTo(thing.id).map(({ kind, level, says }) => ({ kind, level, says })),
     ...(thing.until === undefined ? {} : { until: thing.until }),

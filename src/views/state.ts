@@ -1,4 +1,5 @@
 import type { Mould, Shelf, Thing } from '../domain/shelf.ts';
+import { isUsedUp } from '../domain/spent.ts';
 
 /** States a thing can be in, each with a shape and a colour of its own on screen. */
 export type StateName = 'sound' | 'watch' | 'worn' | 'failed' | 'unknown' | 'intermediate' | 'retired' | 'away' | 'low';
@@ -12,6 +13,7 @@ export interface State {
 export function statesOf(shelf: Shelf, thing: Thing): readonly State[] {
   const states: State[] = [];
   if (thing.retired) states.push({ name: 'retired', word: thing.retired.reason });
+  if (isUsedUp(thing)) states.push({ name: 'retired', word: 'used up' });
   if (thing.noun === 'mould') states.push(...mouldStates(thing));
   if (thing.noun === 'master') states.push(...masterStates(thing));
   if (thing.at !== undefined && shelf.things.place.get(thing.at)?.kind === 'away') states.push({ name: 'away', word: 'away' });
@@ -28,9 +30,4 @@ function masterStates(master: Thing<'master'>): readonly State[] {
   if (master.grade) return [{ name: master.grade, word: master.grade }];
   if (master.state === 'broken' || master.state === 'lost') return [{ name: 'failed', word: master.state }];
   return master.state ? [{ name: master.state, word: master.state }] : [];
-}
-
-/** Whether it should not be reached for any more: failed or out of use. */
-export function isSpent(thing: Thing): boolean {
-  return thing.retired !== undefined || ('grade' in thing && thing.grade === 'failed');
 }

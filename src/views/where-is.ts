@@ -9,11 +9,12 @@ import { isProblem } from '../domain/problem.ts';
 import { best, type Correction, search } from '../domain/search.ts';
 import { searchIndexOf } from '../domain/search-index.ts';
 import type { Period, Place, Shelf, Thing } from '../domain/shelf.ts';
+import { isSpent } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
 import { parseYear, spanInYears, yearInWords } from '../domain/year.ts';
-import { type OnFront, onFront } from './front-of.ts';
 import { detailOf } from './detail.ts';
-import { isSpent, type State, statesOf } from './state.ts';
+import { type OnFront, onFront } from './front-of.ts';
+import { type State, statesOf } from './state.ts';
 
 export const ANSWERS_MAX = 60;
 const PERIODS_MAX = 8;

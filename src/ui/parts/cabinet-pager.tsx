@@ -1,0 +1,128 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { markInWords } from '../../views/front-words.ts';
+import type { Fronts } from '../../views/fronts.ts';
+import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
+import { scaleOf } from '../front-scale.ts';
+import { useWidth } from '../use-size.ts';
+import { CabinetFrontPart } from './cabinet-front.tsx';
+import { Shape } from './shape.tsx';
+
+interface CabinetPagerProps {
+  fronts: Fronts;
+  current: string;
+  /** Id of the tab of what stands in no cabinet. */
+  elsewhere: string;
+  picked: string;
+  onPick: (id: string) => void;
+  onTurn: (id: string) => void;
+}
+
+/** Share of the window's height that a cabinet may take before it is drawn smaller. */
+const HEIGHT_SHARE = 0.66;
+
+/** Cabinets side by side: swiped, or chosen by name. */
+export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTurn }: CabinetPagerProps) {
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const settling = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const ids = fronts.cabinets.map(({ id }): string => id);
+  const at = ids.indexOf(current);
+  const height = Math.max(340, window.innerHeight * HEIGHT_SHARE);
+  const isFirst = useRef(true);
+  /** Where the pane is being scrolled to; what it passes on the way is not a choice. A finger on it is. */
+  const heading = useRef<number | null>(null);
+  const byHand = () => {
+    heading.current = null;
+  };
+  useLayoutEffect(() => {
+    const pane = ref.current;
+    if (!pane || at < 0 || width === 0) return;
+    const left = at * pane.clientWidth;
+    if (Math.abs(pane.scrollLeft - left) > NEAR) {
+      heading.current = isFirst.current ? null : left;
+      pane.scrollTo({ left, behavior: isFirst.current ? 'instant' : 'smooth' });
+    }
+    isFirst.current = false;
+  }, [at, width, ref]);
+  useEffect(() => () => clearTimeout(settling.current), []);
+  const [paneHeight, setPaneHeight] = useState<number>();
+  // As high as the cabinet looked at: the tallest of them would leave a gap below the others.
+  useLayoutEffect(() => {
+    const page = ref.current?.children[at];
+    if (!page) return undefined;
+    const observer = new ResizeObserver(() => setPaneHeight(page.getBoundingClientRect().height));
+    observer.observe(page);
+    return () => observer.disconnect();
+  }, [at, ref]);
+  function settled(): void {
+    clearTimeout(settling.current);
+    settling.current = setTimeout(() => {
+      const pane = ref.current;
+      if (!pane) return;
+      if (heading.current !== null) {
+        if (Math.abs(pane.scrollLeft - heading.current) > NEAR) return settled();
+        heading.current = null;
+      }
+      const id = ids[Math.round(pane.scrollLeft / pane.clientWidth)];
+      if (id && id !== current && current !== elsewhere) onTurn(id);
+    }, SETTLE_MS);
+  }
+  return (
+    <div class="pager">
+      <CabinetTabs fronts={fronts} current={current} elsewhere={elsewhere} onTurn={onTurn} />
+      <div
+        ref={ref}
+        class={at < 0 ? 'pager-pane pager-away' : 'pager-pane'}
+        style={paneHeight ? { height: `${paneHeight}px` } : {}}
+        onScroll={settled}
+        onTouchStart={byHand}
+        onWheel={byHand}
+        onPointerDown={byHand}
+      >
+        {fronts.cabinets.map((cabinet, index) => (
+          <section key={cabinet.id} class="pager-page" aria-label={cabinet.name} aria-hidden={index !== at} inert={index !== at}>
+            {width > 0 &&
+              (Math.abs(index - at) <= 1 ? (
+                <CabinetFrontPart cabinet={cabinet} width={width - 2 * SIDE} height={height} picked={picked} onPick={onPick} />
+              ) : (
+                <div style={{ height: `${Math.min(height, cabinet.heightMm * scaleOf(cabinet, width, height).scale)}px` }} />
+              ))}
+          </section>
+        ))}
+      </div>
+    </div>
+  );
+}
+const SETTLE_MS = 90;
+/** Scroll positions closer than this are the same, px. */
+const NEAR = 3;
+/** Side of a cabinet's carcass, and the space beside it, px. */
+const SIDE = 12;
+
+function CabinetTabs({ fronts, current, elsewhere, onTurn }: Pick<CabinetPagerProps, 'fronts' | 'current' | 'elsewhere' | 'onTurn'>) {
+  const row = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const tab = row.current?.querySelector<HTMLElement>('[aria-current]');
+    if (row.current && tab) row.current.scrollTo({ left: tab.offsetLeft - (row.current.clientWidth - tab.offsetWidth) / 2 });
+  }, [current]);
+  const beyond = fronts.elsewhere.length + fronts.nowhere;
+  return (
+    <nav ref={row} class="tabs" aria-label="Cabinets">
+      {fronts.cabinets.map(({ id, name, marks }) => (
+        <button key={id} type="button" class="tab" aria-current={id === current ? 'true' : undefined} onClick={() => onTurn(id)}>
+          {name}
+          {marks[0] && marks[0].level !== 'note' && (
+            <span class={`tab-mark mark-${LEVEL_TONE[marks[0].level]}`}>
+              <Shape name={FLAG_SHAPE[marks[0].kind]} size={16} />
+              <span class="unseen">, {markInWords(marks[0])}</span>
+            </span>
+          )}
+        </button>
+      ))}
+      {beyond > 0 && (
+        <button type="button" class="tab" aria-current={current === elsewhere ? 'true' : undefined} onClick={() => onTurn(elsewhere)}>
+          Elsewhere
+        </button>
+      )}
+    </nav>
+  );
+}

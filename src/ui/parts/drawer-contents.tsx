@@ -1,0 +1,36 @@
+import type { PlaceId } from '../../domain/brand.ts';
+import { attentionOf, attentionTo } from '../../views/attention.ts';
+import { countsInWords } from '../../views/front-words.ts';
+import { placePage } from '../../views/place-page.ts';
+import { to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useUnits } from '../use-units.ts';
+import { LinkButton } from './button.tsx';
+import { FrontList } from './front-list.tsx';
+import { Mark } from './mark.tsx';
+import { ThingRows } from './thing-rows.tsx';
+
+/** What is in a drawer, as it slides over or opens beside its cabinet. */
+export function DrawerContents({ id, sought }: { id: string; sought: string }) {
+  const shelf = useShelf();
+  const attention = attentionOf(shelf, useDeps().today(), useUnits());
+  const page = placePage(shelf, id as PlaceId, attention.byPlace, (thing) => attentionTo(attention, thing));
+  if (!page) return <p>This place is no longer recorded.</p>;
+  return (
+    <div class="contents">
+      <p class="contents-where">{[page.path, ...page.periods.map(({ name, span }) => (span ? `${name} (${span})` : name))].join(' · ')}</p>
+      <p class="contents-count">
+        {countsInWords(page.front)}
+        {page.room && ' · '}
+        {page.room && (page.isOverFull ? <Mark shape="full" word={page.room} tone="soon" /> : page.room)}
+      </p>
+      <div class="button-row">
+        <LinkButton href={to(['move'], { to: id })}>Put things here</LinkButton>
+        <LinkButton href={to(['place', id])}>More about it</LinkButton>
+      </div>
+      {page.inside.length > 0 && <FrontList fronts={page.inside} hrefOf={(inner) => to(['place', inner.id])} />}
+      {page.rows.length === 0 && page.inside.length === 0 && <p>Nothing stands here.</p>}
+      <ThingRows rows={page.rows} sought={sought} />
+    </div>
+  );
+}

@@ -1,0 +1,233 @@
+import { render } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { attentionOf } from '../../views/attention.ts';
+import { type Fronts, frontsOf } from '../../views/fronts.ts';
+import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { CabinetPager } from '../parts/cabinet-pager.tsx';
+import { DrawerContents } from '../parts/drawer-contents.tsx';
+import { Elsewhere } from '../parts/elsewhere.tsx';
+import { FrontList } from '../parts/front-list.tsx';
+import { HereStrip } from '../parts/here-strip.tsx';
+import { Icon } from '../parts/icon.tsx';
+import { Empty } from '../parts/note.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { Sheet } from '../parts/sheet.tsx';
+import { back, go, goInstead, route, to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useIsDesk } from '../use-size.ts';
+import { useUnits } from '../use-units.ts';
+
+/** The tab of what stands in no cabinet. */
+const ELSEWHERE = 'elsewhere';
+
+/** The first screen: your own cabinets as they stand in the workshop. */
+export function ShelvesScreen({ cabinet }: { cabinet: string }) {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const fronts = frontsOf(shelf, attentionOf(shelf, deps.today(), useUnits()).byPlace);
+  useRemembered(fronts);
+  const [isAdding, setAdding] = useState(false);
+  const add = () => setAdding(true);
+  return (
+    <Screen title="Shelves" hasBack={false} tools={<Tools onAddCabinet={add} />}>
+      {fronts.cabinets.length === 0 && fronts.elsewhere.length === 0 ? (
+        <NoCabinets onAdd={add} fronts={fronts} />
+      ) : (
+        <Cabinets fronts={fronts} asked={cabinet} />
+      )}
+      {isAdding && <AddCabinetSheet onClose={() => setAdding(false)} />}
+    </Screen>
+  );
+}
+
+function Tools({ onAddCabinet }: { onAddCabinet: () => void }) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" class="icon-button" aria-label="Add" onClick={() => setOpen(true)}>
+        <Icon name="plus" />
+      </button>
+      <a class="icon-button" href="#/settings" aria-label="Settings">
+        <Icon name="settings" />
+      </a>
+      {isOpen && (
+        <Sheet title="Add to the shelves" onClose={() => setOpen(false)}>
+          <div class="menu">
+            <LinkButton href="#/new/mould">A mould</LinkButton>
+            <LinkButton href="#/new/master">A master</LinkButton>
+            <LinkButton href="#/new/design">A design</LinkButton>
+            <LinkButton href="#/new/wax">A wax</LinkButton>
+            <LinkButton href="#/new/period">A period</LinkButton>
+            <Button
+              onClick={() => {
+                setOpen(false);
+                onAddCabinet();
+              }}
+            >
+              A cabinet with drawers
+            </Button>
+            <LinkButton href="#/new/place">Another place</LinkButton>
+            <LinkButton href="#/bring-in">A whole list</LinkButton>
+          </div>
+        </Sheet>
+      )}
+    </>
+  );
+}
+
+function NoCabinets({ onAdd, fronts }: { onAdd: () => void; fronts: Fronts }) {
+  return (
+    <Empty
+      title="Your cabinets belong here"
+      actions={
+        <>
+          <Button look="main" onClick={onAdd}>
+            Add a cabinet
+          </Button>
+          <LinkButton href="#/bring-in">Bring in my list</LinkButton>
+          <LinkButton href="#/new/mould">Record a mould</LinkButton>
+        </>
+      }
+    >
+      <p>Each one is drawn as it stands in the workshop, drawer by drawer, with what it holds and what needs a look.</p>
+      {fronts.nowhere > 0 && (
+        <p>
+          <a class="button" href="#/place/nowhere">
+            {fronts.nowhere} recorded without a place
+          </a>
+        </p>
+      )}
+    </Empty>
+  );
+}
+
+function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
+  const deps = useDeps();
+  const isDesk = useIsDesk();
+  const drawer = route.value.query.get('drawer') ?? '';
+  const sought = route.value.query.get('thing') ?? '';
+  const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
+  const key = `cabinet:${deps.keeper.name}`;
+  const [chosen, setChosen] = useState<string>(() => asked || (deps.settings.get<string>(key) ?? ''));
+  const current =
+    fronts.cabinets.find(({ id }) => id === chosen)?.id ?? (chosen === ELSEWHERE ? ELSEWHERE : (fronts.cabinets[0]?.id ?? ELSEWHERE));
+  // A drawer asked for brings its own cabinet.
+  useEffect(() => {
+    if (ofDrawer) setChosen(ofDrawer);
+  }, [ofDrawer, drawer]);
+  const shownDrawer = ofDrawer ? drawer : '';
+  const cabinet = fronts.cabinets.find(({ id }) => id === current);
+  const front = cabinet?.fronts.find(({ id }) => id === shownDrawer);
+  const isOpen = route.value.query.get('open') === 'yes';
+  const opened = (id: string) => to(route.value.parts, { drawer: id, open: 'yes', ...(sought ? { thing: sought } : {}) });
+  const show = (id: string) => {
+    const address = opened(id);
+    // On a phone Back closes the drawer; on a desk going from drawer to drawer leaves no trail of steps.
+    if (isDesk && isOpen) goInstead(address);
+    else go(address);
+  };
+  return (
+    <div class="shelves">
+      <div class="shelves-fronts">
+        <CabinetPager
+          fronts={fronts}
+          current={current}
+          elsewhere={ELSEWHERE}
+          picked={shownDrawer}
+          onPick={show}
+          onTurn={(id) => {
+            setChosen(id);
+            deps.settings.set(key, id);
+          }}
+        />
+        {current === ELSEWHERE && <Elsewhere fronts={fronts} />}
+        {cabinet && !isDesk && <CabinetList cabinet={cabinet} hrefOf={opened} />}
+      </div>
+      {isDesk && (
+        <aside class="shelves-aside" aria-label="Contents">
+          {front ? (
+            <>
+              <h2>{front.label}</h2>
+              <DrawerContents key={front.id} id={front.id} sought={sought} />
+            </>
+          ) : (
+            cabinet && <CabinetList cabinet={cabinet} hrefOf={opened} />
+          )}
+        </aside>
+      )}
+      {!isDesk && front && isOpen && (
+        <Sheet title={front.label} onClose={back}>
+          <DrawerContents key={front.id} id={front.id} sought={sought} />
+        </Sheet>
+      )}
+      {!isDesk && front && !isOpen && (
+        <HereStrip front={front} cabinet={cabinet?.name ?? ''} sought={sought} onOpen={() => show(front.id)} />
+      )}
+    </div>
+  );
+}
+
+function CabinetList({ cabinet, hrefOf }: { cabinet: Fronts['cabinets'][number]; hrefOf: (id: string) => string }) {
+  return (
+    <section aria-label={`All of ${cabinet.name}`}>
+      <h2 class="section">All of {cabinet.name}</h2>
+      {cabinet.loose > 0 && (
+        <p>
+          <a class="button" href={to(['place', cabinet.id])}>
+            {cabinet.loose} in the cabinet, in no drawer
+          </a>
+        </p>
+      )}
+      <FrontList fronts={cabinet.fronts} hrefOf={(front) => hrefOf(front.id)} />
+      <p class="button-row">
+        <LinkButton href={to(['place', cabinet.id])}>About {cabinet.name}</LinkButton>
+      </p>
+    </section>
+  );
+}
+
+/** Keeps what was shown, when there is time, for the next start. */
+function useRemembered(fronts: Fronts): void {
+  const { keeper } = useDeps();
+  useEffect(() => {
+    const timer = setTimeout(() => void keeper.remember('fronts', fronts), REMEMBER_MS);
+    return () => clearTimeout(timer);
+  }, [keeper, fronts]);
+}
+const REMEMBER_MS = 1500;
+
+/** Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. */
+export function earlyFronts(root: HTMLElement, remembered: unknown): void {
+  const { parts } = route.value;
+  const fronts = remembered as Fronts | undefined;
+  if (!fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return;
+  render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, root);
+}
+
+function EarlyShelves({ fronts, asked }: { fronts: Fronts; asked: string }) {
+  const drawer = route.value.query.get('drawer') ?? '';
+  const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
+  const [current, turn] = useState(ofDrawer ?? (asked || (fronts.cabinets[0]?.id ?? '')));
+  return (
+    <div class="app">
+      <div class="app-notices" />
+      <div class="app-screen">
+        <Screen title="Shelves" hasBack={false}>
+          <div class="shelves">
+            <div class="shelves-fronts">
+              <CabinetPager
+                fronts={fronts}
+                current={current}
+                elsewhere={ELSEWHERE}
+                picked={drawer}
+                onPick={(id) => go(to(route.value.parts, { drawer: id, open: 'yes' }))}
+                onTurn={turn}
+              />
+            </div>
+          </div>
+        </Screen>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import { attentionOf, attentionTo } from '../../views/attention.ts';
+import { thingPage } from '../../views/thing-page.ts';
+import { LinkButton } from '../parts/button.tsx';
+import { Facts } from '../parts/facts.tsx';
+import { FlagList } from '../parts/flag-list.tsx';
+import { History } from '../parts/history.tsx';
+import { Empty } from '../parts/note.tsx';
+import { Thumbs } from '../parts/photos.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { StandsPart } from '../parts/stands.tsx';
+import { StateMarks } from '../parts/states.tsx';
+import { ThingRows } from '../parts/thing-rows.tsx';
+import { to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useUnits } from '../use-units.ts';
+
+/** A design, master, pile, wax, injector, flask, period or want: what is known of it, and what belongs with it. */
+export function ThingScreen({ id }: { id: string }) {
+  const shelf = useShelf();
+  const units = useUnits();
+  const attention = attentionOf(shelf, useDeps().today(), units);
+  const page = thingPage(shelf, id, units, (thing) => attentionTo(attention, thing));
+  if (!page) {
+    return (
+      <Screen title="Not recorded">
+        <Empty title="This is no longer recorded" actions={<LinkButton href="#/where">Look for something else</LinkButton>}>
+          <p>Its recording may have been taken back, or it has not come over from the other phone yet.</p>
+        </Empty>
+      </Screen>
+    );
+  }
+  return (
+    <Screen
+      title={page.title}
+      actions={
+        <>
+          {page.stands && (
+            <LinkButton look="main" href={to(['move'], { things: id })}>
+              Move it
+            </LinkButton>
+          )}
+          <LinkButton href={to(['edit', id])}>Edit</LinkButton>
+          {page.noun === 'design' && <LinkButton href={to(['new', 'mould'], { design: id })}>Record a mould of it</LinkButton>}
+        </>
+      }
+    >
+      <p class="thing-what">
+        <span>{page.what}</span> <StateMarks states={page.states} />
+      </p>
+      <Thumbs pictures={page.pictures} what={page.title} />
+      <FlagList flags={page.flags} />
+      {page.stands && <StandsPart path={page.stands.path} front={page.stands.front} thing={id} />}
+      <div class="card">
+        <Facts facts={page.facts} />
+        {page.note && <p class="thing-note">{page.note}</p>}
+        {page.facts.length === 0 && !page.note && <p>Nothing more is known of it yet. Edit it to say more.</p>}
+      </div>
+      {page.related.map(({ heading, rows }) => (
+        <section key={heading}>
+          <h2 class="section">
+            {heading} <small>{rows.length}</small>
+          </h2>
+          <ThingRows rows={rows} showsPlace />
+        </section>
+      ))}
+      <History id={page.id} />
+    </Screen>
+  );
+}
