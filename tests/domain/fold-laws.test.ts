@@ -8,6 +8,8 @@ import { contentsOf, EMPTY_SHELF } from '../../src/domain/shelf.ts';
 import { histories, idAfter } from '../support/histories.ts';
 import { plainShelf, plainSum } from '../support/plain-shelf.ts';
 
+fc.configureGlobal({ numRuns: 50 });
+
 /** A journal, and for each of its entries which of two halves it falls into. */
 const halves = histories().chain((journal) => fc.tuple(fc.constant(journal), fc.array(fc.boolean(), { minLength: 60, maxLength: 60 })));
 

@@ -1,0 +1,95 @@
+import 'fake-indexeddb/auto';
+import { IDBObjectStore } from 'fake-indexeddb';
+import fc from 'fast-check';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { MouldId, ThingId } from '../../src/domain/brand.ts';
+import { inForce, inOrder } from '../../src/domain/fold.ts';
+import { mentions } from '../../src/domain/journal.ts';
+import type { Keeper } from '../../src/store/keeper.ts';
+import { PAGE_ENTRIES } from '../../src/store/pages.ts';
+import { nextId } from '../support/builders.ts';
+import { aKeeper, freshName, mustBe, plainRows } from '../support/database.ts';
+import { aFailed, anInjected, aRecorded, aWithdrawn } from '../support/entry-builders.ts';
+import { histories } from '../support/histories.ts';
+
+let keeper: Keeper;
+afterEach(() => {
+  vi.restoreAllMocks();
+  keeper.close();
+});
+
+describe('a thing’s history', () => {
+  it('comes newest first across pages and tail, without what was taken back, and reads no more pages than it needs', async () => {
+    const name = freshName();
+    keeper = await aKeeper(name);
+    const mould = aRecorded('mould', { name: 'Dolphin 1' });
+    const runs = Array.from({ length: 12 * PAGE_ENTRIES }, (_, i) =>
+      anInjected({ mould: (i % 100 === 0 ? mould.id : nextId()) as string as MouldId, id: nextId() }),
+    );
+    const mine = runs.filter((_, i) => i % 100 === 0);
+    const taken = mine.at(-2);
+    if (!taken) throw new Error('there are runs');
+    mustBe(await keeper.join([mould, ...runs, aWithdrawn(taken)]));
+    expect(await plainRows(name, 'pages')).toHaveLength(13);
+    const acted = mustBe(
+      await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'failed', of: mould.id as string as ThingId, faults: ['flash'] }]),
+    );
+    const expected = [...mine.filter((run) => run !== taken), acted[0]].reverse();
+
+    const read = vi.spyOn(IDBObjectStore.prototype, 'get');
+    const few = await keeper.history(mould.id as string as ThingId, 10);
+    expect(few.isMore).toBe(true);
+    expect(read.mock.calls.length).toBeLessThanOrEqual(8);
+    expect(few.entries.length).toBeGreaterThanOrEqual(10);
+    expect(few.entries).toEqual(expected.slice(0, few.entries.length));
+    const all = await keeper.history(mould.id as string as ThingId, 1000);
+    expect(all.isMore).toBe(false);
+    expect(all.entries).toEqual([...expected, mould]);
+  });
+
+  it('leaves out the other entries of the action in which the thing was recorded', async () => {
+    keeper = await aKeeper(freshName());
+    const mould = aRecorded('mould', { name: 'Dolphin 1' });
+    const other = aRecorded('mould', { name: 'Dolphin 2' }, { step: mould.id });
+    mustBe(await keeper.join([mould, other]));
+    expect((await keeper.history(mould.id as string as ThingId, 9)).entries).toEqual([mould]);
+    expect((await keeper.history(other.id as string as ThingId, 9)).entries).toEqual([other]);
+  });
+
+  it('is in time order, and right about what was taken back, when pages of joined journals overlap', async () => {
+    keeper = await aKeeper(freshName());
+    const mould = aRecorded('mould', { name: 'Dolphin 1' });
+    const of = mould.id as string as ThingId;
+    const early = aFailed({ of, note: 'early' });
+    const middle = aFailed({ of, note: 'middle' });
+    const late = aFailed({ of, note: 'late' });
+    // Eight further pages, so that the overlapping ones are not read in one go.
+    const between = Array.from({ length: 9 }, () => aFailed({ of, note: 'between' }));
+    const undo = aWithdrawn(late);
+    mustBe(await keeper.join([mould, early, undo]));
+    for (const entry of between) mustBe(await keeper.join([entry]));
+    mustBe(await keeper.join([middle, late]));
+    const { entries } = await keeper.history(of, 1);
+    expect(entries[0]).toEqual(between.at(-1));
+    expect((await keeper.history(of, 99)).entries).toEqual([...between.toReversed(), middle, early, mould]);
+  });
+
+  it('holds exactly the entries in force that name the thing, for random histories in random pages', async () => {
+    await fc.assert(
+      fc.asyncProperty(histories(40), fc.nat({ max: 40 }), fc.nat({ max: 8 }), async (journal, cut, wanted) => {
+        keeper = await aKeeper(freshName());
+        for (const part of [journal.filter((_, i) => i % 3 === 0), journal.slice(cut), journal]) mustBe(await keeper.join(part));
+        for (const { id } of journal.filter((entry) => entry.kind === 'recorded')) {
+          const expected = inForce(inOrder(journal))
+            .filter((entry) => mentions(entry, id))
+            .reverse();
+          const { entries, isMore } = await keeper.history(id as string as ThingId, wanted);
+          expect(entries).toEqual(expected.slice(0, entries.length));
+          if (entries.length < expected.length) expect(isMore && entries.length >= wanted).toBe(true);
+        }
+        keeper.close();
+      }),
+      { numRuns: 20 },
+    );
+  }, 60_000);
+});
