@@ -1,7 +1,7 @@
 import type { DesignId, Millimetres } from './brand.ts';
+import { SIZE_MAX } from './design.ts';
 import { day, type FieldsOf, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
-import { SIZE_MAX } from './design.ts';
 
 export const MASTER_KINDS = ['original', 'carved', 'dressed wax', 'print', 'casting'] as const;
 export const MASTER_STATES = ['sound', 'worn', 'broken', 'lost'] as const;

@@ -1,10 +1,30 @@
 import type {
-  CastingId, DesignId, FlaskId, InjectedWaxId, InjectorId, MasterId, MouldId, PeriodId, PlaceId, WantId, WaxId,
+  CastingId,
+  DesignId,
+  FlaskId,
+  InjectedWaxId,
+  InjectorId,
+  MasterId,
+  MouldId,
+  PeriodId,
+  PlaceId,
+  WantId,
+  WaxId,
 } from './brand.ts';
 
 /** Every kind of thing the studio records, in the order screens list them. */
 export const NOUNS = [
-  'place', 'period', 'design', 'master', 'mould', 'wax', 'injector', 'injectedWax', 'casting', 'flask', 'want',
+  'place',
+  'period',
+  'design',
+  'master',
+  'mould',
+  'wax',
+  'injector',
+  'injectedWax',
+  'casting',
+  'flask',
+  'want',
 ] as const;
 export type Noun = (typeof NOUNS)[number];
 

@@ -21,7 +21,11 @@ interface Standing<N extends Noun> {
   readonly pictures?: readonly Sha256[];
   readonly retired?: { readonly on: Day; readonly reason: Retirement };
   readonly aside?: { readonly [K in FlagKind]?: Day };
-  readonly measured?: { readonly on: Day; readonly sizes?: readonly { readonly name: string; readonly mm: number }[]; readonly grams?: number };
+  readonly measured?: {
+    readonly on: Day;
+    readonly sizes?: readonly { readonly name: string; readonly mm: number }[];
+    readonly grams?: number;
+  };
 }
 
 export interface Run {
