@@ -18,6 +18,7 @@ export function dayFrom(today: Day, day: Day): string {
 
 /** A length of time as people say it: “3 days”, “5 months”, “2 years”. */
 export function spanInWords(days: number): string {
-  const [count, unit] = days < 61 ? [Math.round(days), 'day'] : days < 730 ? [Math.round(days / 30.44), 'month'] : [Math.floor(days / 365.25), 'year'];
+  const [count, unit] =
+    days < 61 ? [Math.round(days), 'day'] : days < 730 ? [Math.round(days / 30.44), 'month'] : [Math.floor(days / 365.25), 'year'];
   return `${count} ${unit}${count === 1 ? '' : 's'}`;
 }
