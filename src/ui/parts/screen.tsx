@@ -33,7 +33,11 @@ export function Screen({ title, heading, hasBack = true, tools, actions, childre
         {tools && <div class="screen-tools">{tools}</div>}
       </header>
       <main class="screen-body">{children}</main>
-      {actions && <div class="screen-actions">{actions}</div>}
+      {actions && (
+        <section class="screen-actions" aria-label="What to do">
+          {actions}
+        </section>
+      )}
     </div>
   );
 }

@@ -1,0 +1,32 @@
+import { insteadOf } from '../../src/domain/instead.ts';
+import type { Mould, Shelf } from '../../src/domain/shelf.ts';
+import { titleOf } from '../../src/domain/title.ts';
+import { shelf } from '../demo-data/read-demo.ts';
+
+/** The demo studio's shelf, as it is before anything is done to it. */
+export const demoShelf: Shelf = shelf;
+
+/** The first mould of the demo studio that fits. */
+export function demoMould(what: string, fits: (mould: Mould) => boolean): Mould {
+  const found = [...shelf.things.mould.values()].find(fits);
+  if (!found) throw new Error(`the demo studio has no mould ${what}`);
+  return found;
+}
+
+const inCabinet = (mould: Mould) => mould.at !== undefined && shelf.things.place.get(mould.at)?.kind === 'drawer';
+const isInUse = (mould: Mould) => !mould.retired && mould.grade === 'sound' && mould.purpose === 'production' && inCabinet(mould);
+
+/** In use, in its drawer, with runs behind it, and with another mould to use instead. */
+export const workingMould = demoMould(
+  'in use',
+  (mould) => isInUse(mould) && (mould.runs?.length ?? 0) > 1 && insteadOf(shelf, mould.id).moulds.length > 0,
+);
+export const otherMould = demoMould('besides', (mould) => isInUse(mould) && mould.id !== workingMould.id && mould.at === workingMould.at);
+export const failedMould = demoMould('that failed', (mould) => mould.grade === 'failed' && !mould.retired && inCabinet(mould));
+/** The only one of its design and size, with a master. */
+export const loneMould = demoMould('that is the only one', (mould) => {
+  const instead = insteadOf(shelf, mould.id);
+  return isInUse(mould) && instead.moulds.length === 0 && instead.masters.length > 0;
+});
+
+export const titleOfMould = (mould: Mould) => titleOf(shelf, mould);
