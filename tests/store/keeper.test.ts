@@ -1,17 +1,15 @@
 import 'fake-indexeddb/auto';
 import { IDBObjectStore } from 'fake-indexeddb';
-import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Entry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
-import { isProblem, type Problem, problem } from '../../src/domain/problem.ts';
-import type { Shelf } from '../../src/domain/shelf.ts';
+import { isProblem, problem } from '../../src/domain/problem.ts';
 import { type Keeper, type MakePlan, openKeeper } from '../../src/store/keeper.ts';
 import { TAIL_FULL } from '../../src/store/seal.ts';
-import { aKeeper, freshName, Idle, keeperOptions, mustBe, plainPut, plainRows, until } from '../support/database.ts';
+import { aKeeper, freshName, Idle, keeperOptions, mustBe, plainPut, plainRows } from '../support/database.ts';
 import { aJournal } from '../support/entry-builders.ts';
-import { histories } from '../support/histories.ts';
 import { plainShelf } from '../support/plain-shelf.ts';
+import { first, newWax, undo, waxNames } from '../support/plans.ts';
 
 const keepers: Keeper[] = [];
 
@@ -25,27 +23,6 @@ afterEach(() => {
   vi.restoreAllMocks();
   for (const keeper of keepers.splice(0)) keeper.close();
 });
-
-/** Plans one new wax; `more` further entries that put grams on it. */
-const newWax =
-  (name: string, more = 0): MakePlan =>
-  (_, desk) => {
-    const recorded = { ...desk.entry(), kind: 'recorded', noun: 'wax', fields: { name, code: desk.code('wax') } } as const;
-    const rest = Array.from({ length: more }, () => ({ ...desk.entry(), kind: 'received', wax: recorded.id, grams: 7 }));
-    return [recorded, ...rest] as unknown as Entry[];
-  };
-
-const undo =
-  (entry: Entry | undefined): MakePlan =>
-  (_, desk) => [{ ...desk.entry(), kind: 'withdrawn', entry: (entry as Entry).id }];
-
-function waxNames(shelf: Shelf): (string | undefined)[] {
-  return [...shelf.things.wax.values()].map((wax) => wax.name);
-}
-
-async function first(acted: Promise<readonly Entry[] | Problem>): Promise<Entry> {
-  return mustBe(await acted)[0] as Entry;
-}
 
 describe('opening', () => {
   it('starts with an empty shelf and a device of its own that stays', async () => {
@@ -250,108 +227,5 @@ describe('acting', () => {
     expect(await plainRows(name, 'tail')).toHaveLength(1);
     expect(plainShelf(keeper.shelf())).toEqual(shelf);
     expect(plainShelf((await open(name)).shelf())).toEqual(shelf);
-  });
-});
-
-describe('two tabs', () => {
-  it('follow each other at once', async () => {
-    const name = freshName();
-    const [a, b] = [await open(name), await open(name)];
-    mustBe(await a.act(newWax('violet', 1)));
-    await until(() => b.shelf().last === a.shelf().last);
-    const entry = await first(b.act(newWax('green')));
-    await until(() => a.shelf().last === b.shelf().last);
-    mustBe(await a.act(undo(entry)));
-    await until(() => b.shelf().last === a.shelf().last);
-    expect(waxNames(a.shelf())).toEqual(['violet']);
-    expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
-    mustBe(await a.join(aJournal()));
-    await until(() => b.shelf().things.design.size === 1);
-    expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
-  });
-
-  it('lose nothing and give no id twice when they act at the same moment', async () => {
-    const name = freshName();
-    const now = () => 1_700_000_000_000;
-    const [a, b] = [await open(name, { now }), await open(name, { now })];
-    const acts = Array.from({ length: 10 }, (_, i) => [a.act(newWax(`a${i}`, i % 3)), b.act(newWax(`b${i}`, i % 2))]).flat();
-    const entries = (await Promise.all(acts)).flatMap((acted) => [...mustBe(acted as Entry[])]);
-    expect(new Set(entries.map((entry) => entry.id)).size).toBe(entries.length);
-    await until(() => a.shelf().last === b.shelf().last);
-    expect(waxNames(a.shelf()).sort()).toEqual(
-      Array.from({ length: 10 }, (_, i) => [`a${i}`, `b${i}`])
-        .flat()
-        .sort(),
-    );
-    expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
-    expect(plainShelf(a.shelf())).toEqual(plainShelf(foldAll(await a.journal())));
-  });
-
-  it('stay right when one seals, joins or refolds while the other acts', async () => {
-    const name = freshName();
-    const [a, b] = [await open(name), await open(name)];
-    mustBe(await a.act(newWax('violet', 150)));
-    const jobs = [
-      a.act(newWax('a1', 60)),
-      b.seal(),
-      a.act(newWax('a2')),
-      b.join(aJournal()),
-      a.act(newWax('a3')),
-      b.refold(),
-      a.seal(),
-      b.act(newWax('b1')),
-    ];
-    await Promise.all(jobs);
-    await until(() => a.shelf().last === b.shelf().last);
-    await Promise.all([a.catchUp(), b.catchUp()]);
-    const journal = await a.journal();
-    expect(journal).toHaveLength(151 + 61 + 3 + aJournal().length);
-    for (const keeper of [a, b, await open(name)]) expect(plainShelf(keeper.shelf())).toEqual(plainShelf(foldAll(journal)));
-  });
-
-  it('catch up with what was written while one slept, older joined entries too', async () => {
-    const name = freshName();
-    const [awake, asleep] = [await open(name), await open(name)];
-    vi.spyOn(BroadcastChannel.prototype, 'postMessage').mockImplementation(() => undefined);
-    mustBe(await awake.act(newWax('violet')));
-    await asleep.catchUp();
-    expect(waxNames(asleep.shelf())).toEqual(['violet']);
-    const older = aJournal().map((entry) => entry);
-    mustBe(await awake.act(() => [] as Entry[]));
-    mustBe(await awake.join(older));
-    await asleep.catchUp();
-    expect(plainShelf(asleep.shelf())).toEqual(plainShelf(awake.shelf()));
-    expect(asleep.shelf().things.design.size).toBe(1);
-  });
-});
-
-describe('random histories', { timeout: 60_000 }, () => {
-  it('stay the same shelf and journal sealed at any point, joined twice, refolded and opened again', async () => {
-    await fc.assert(
-      fc.asyncProperty(histories(40), fc.nat({ max: 40 }), async (journal, cut) => {
-        const name = freshName();
-        const keeper = await open(name);
-        expect(mustBe(await keeper.join(journal.slice(cut)))).toBe(journal.slice(cut).length);
-        mustBe(await keeper.act(newWax('violet', 105)));
-        await keeper.seal();
-        mustBe(await keeper.join(journal.slice(0, cut)));
-        expect(await keeper.join(journal)).toBe(0);
-        mustBe(await keeper.act(newWax('green', 2)));
-        const whole = await keeper.journal();
-        expect(whole).toHaveLength(journal.length + 106 + 3);
-        const shelf = plainShelf(foldAll(whole));
-        expect(plainShelf(keeper.shelf())).toEqual(shelf);
-        await keeper.seal();
-        expect(plainShelf(keeper.shelf())).toEqual(shelf);
-        const again = await open(name);
-        expect(plainShelf(again.shelf())).toEqual(shelf);
-        expect(await keeper.refold()).toBeUndefined();
-        expect(plainShelf(keeper.shelf())).toEqual(shelf);
-        expect(await keeper.journal()).toEqual(whole);
-        keeper.close();
-        again.close();
-      }),
-      { numRuns: 15 },
-    );
   });
 });

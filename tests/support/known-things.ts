@@ -1,0 +1,23 @@
+import type { Grams, PlaceId } from '../../src/domain/brand.ts';
+import type { Recorded } from '../../src/domain/entry.ts';
+import type { Noun } from '../../src/domain/noun.ts';
+import type { Shelf, Thing } from '../../src/domain/shelf.ts';
+import { aRecorded, SOME } from './entry-builders.ts';
+
+/** The entry that records a thing under a made-up id, older than all others. */
+export function known<N extends Noun>(noun: N, fields = {}, over = {}): Recorded<N> {
+  return aRecorded(noun, fields as never, { id: SOME[noun], ...over } as never);
+}
+
+/** The thing of a noun, by default the one under the made-up id. */
+export function thing<N extends Noun>(shelf: Shelf, noun: N, id: string = SOME[noun]): Thing<N> {
+  return (shelf.things[noun] as ReadonlyMap<string, Thing<N>>).get(id) as Thing<N>;
+}
+
+export function contents(shelf: Shelf, place: string): string[] {
+  return [...(shelf.contents.get(place as PlaceId) ?? [])];
+}
+
+export const mould = known('mould', { name: 'Dolphin 1', size: 'small', design: SOME.design, note: 'old' }, { at: SOME.place });
+export const wax = known('wax', { name: 'Green' }, { grams: 500 as Grams });
+export const pile = known('injectedWax', { state: 'raw', mould: SOME.mould, size: 'small' }, { pieces: 33, at: SOME.place });
