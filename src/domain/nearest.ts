@@ -9,20 +9,32 @@ export function slipsForgiven(word: string): number {
   return word.length < 4 ? 0 : word.length < 7 ? 1 : 2;
 }
 
-/** The nearest words within the slips forgiven; a whole word before one that only begins so, for those still typing. */
+/**
+ * The nearest words within the slips forgiven; a whole word before one that only begins so, for those still typing. Two neighbouring letters
+ * swapped are one slip, and of six letters for seven (“dolfin”) the longer word decides.
+ */
 export function nearest(vocabulary: Iterable<string>, word: string): readonly string[] {
-  const most = slipsForgiven(word);
-  if (most === 0) return [];
-  let least = most + 0.5;
+  if (slipsForgiven(word) === 0) return [];
+  const swapped = swapsOf(word);
+  let least = Number.POSITIVE_INFINITY;
   let found: string[] = [];
   for (const candidate of vocabulary) {
-    if (candidate.length < word.length - most || HAS_DIGIT.test(candidate)) continue;
+    if (candidate.length < word.length - 2 || HAS_DIGIT.test(candidate)) continue;
+    const most = word.length === 6 && candidate.length === 7 ? 2 : slipsForgiven(word);
     const isLonger = candidate.length > word.length + most;
-    const slips = distance(word, isLonger ? candidate.slice(0, word.length) : candidate) + (isLonger ? 0.5 : 0);
-    if (slips > least) continue;
-    if (slips < least) found = [];
-    least = slips;
+    const compared = isLonger ? candidate.slice(0, word.length) : candidate;
+    const slips = swapped.has(compared) ? 1 : distance(word, compared);
+    const cost = slips + (isLonger ? 0.5 : 0);
+    if (slips > most || cost > least) continue;
+    if (cost < least) found = [];
+    least = cost;
     found.push(candidate);
   }
   return found.sort().slice(0, NEAREST_MAX);
+}
+
+function swapsOf(word: string): ReadonlySet<string> {
+  const swapped = new Set<string>();
+  for (let i = 0; i + 1 < word.length; i++) swapped.add(word.slice(0, i) + word.charAt(i + 1) + word.charAt(i) + word.slice(i + 2));
+  return swapped;
 }

@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import type { Year } from '../../src/domain/brand.ts';
+import { ANSWERS_MAX, allPeriods, whereIs } from '../../src/views/where-is.ts';
+import { aDesign, aMaster, aMould, aPeriod, aPlace, aShelf, codeOf } from '../support/builders.ts';
+
+const minoan = aPeriod({ name: 'Minoan', from: -2699 as Year, to: -1099 as Year, order: 1 });
+const hellenistic = aPeriod({ name: 'Hellenistic', from: -322 as Year, to: -30 as Year, order: 2 });
+const chest = aPlace({ kind: 'cabinet', name: 'Plan chest' });
+const kept = aPlace({ label: 'A3', in: chest.id, periods: [minoan.id] });
+const other = aPlace({ label: 'B1', in: chest.id });
+const bench = aPlace({ kind: 'box', name: 'Bench box' });
+const bull = aDesign({ name: 'Bull seal', periods: [minoan.id] });
+const code = codeOf('mould', 5);
+const mould = aMould({ name: 'Bull seal 2', design: bull.id, at: kept.id, code });
+const master = aMaster({ name: 'Bull, carved', design: bull.id, at: bench.id });
+const shelf = aShelf([
+  minoan,
+  hellenistic,
+  chest,
+  kept,
+  other,
+  bench,
+  bull,
+  mould,
+  master,
+  aMould({ name: 'Bull seal 1', design: bull.id, at: other.id }),
+]);
+
+test('four letters of a period show it with the drawers that keep it, then those where things of it stand', () => {
+  const { periods, corrections } = whereIs(shelf, 'mino');
+  expect(corrections).toEqual([]);
+  expect(periods).toHaveLength(1);
+  expect(periods[0]).toMatchObject({ name: 'Minoan', span: '2700–1100 BC' });
+  expect(periods[0]?.places.map(({ path, isAssigned, pieces, front }) => [path, isAssigned, pieces, front?.drawer])).toEqual([
+    ['Plan chest › A3', true, 1, kept.id],
+    ['Plan chest › B1', false, 1, other.id],
+    ['Bench box', false, 1, undefined],
+  ]);
+});
+
+test('a year gives the periods that hold it, and is said in words', () => {
+  const { periods, year, corrections } = whereIs(shelf, 'c. 150 BC');
+  expect([periods.map(({ name }) => name), year, corrections]).toEqual([['Hellenistic'], '150 BC', []]);
+  expect(whereIs(shelf, '1250')).toMatchObject({ periods: [], year: '1250' });
+});
+
+test('a thing is answered with its drawer on the front', () => {
+  const [first] = whereIs(shelf, 'bull seal 2').things;
+  expect(first).toMatchObject({ id: mould.id, place: 'Plan chest › A3', front: { cabinet: chest.id, drawer: kept.id } });
+  expect(whereIs(shelf, 'carved').things[0]).toMatchObject({ place: 'Bench box', front: null });
+});
+
+test('a code typed whole, in any case and with O for 0, is that one thing before all others', () => {
+  const { things, corrections } = whereIs(shelf, ` ${code.toLowerCase().replaceAll('0', 'o')} `);
+  expect([things[0]?.id, corrections]).toEqual([mould.id, []]);
+});
+
+test('a misspelt period is found, and what was shown instead is said', () => {
+  const { periods, corrections } = whereIs(shelf, 'minaon');
+  expect([periods.map(({ name }) => name), corrections]).toEqual([['Minoan'], [{ typed: 'minaon', instead: ['minoan'] }]]);
+});
+
+test('at most sixty are listed, and how many more there are is said', () => {
+  const many = aShelf(Array.from({ length: 75 }, (_, at) => aMaster({ name: `Finial ${at}` })));
+  const { things, more } = whereIs(many, 'finial');
+  expect([things.length, more]).toEqual([ANSWERS_MAX, 15]);
+});
+
+test('all periods come in the studio’s order', () => {
+  expect(allPeriods(shelf).map(({ name }) => name)).toEqual(['Minoan', 'Hellenistic']);
+});
