@@ -32,6 +32,8 @@ const pile = anInjectedWax({ design: design.id, at: drawer.id });
 const start = aShelf([period, other, design, cabinet, drawer, second, master, ...moulds, wax, pile]);
 const [first, next] = moulds as [Thing<'mould'>, Thing<'mould'>];
 
+const putAside = (of: Thing, aside: object) => ({ ...aCorrected(of, {}), aside }) as ReturnType<typeof aCorrected>;
+
 describe('what needs attention', () => {
   it('agrees with judging everything by itself, entry after entry', () => {
     const entries = [
@@ -40,17 +42,17 @@ describe('what needs attention', () => {
       aFailed({ of: first.id }),
       aMoved({ things: [first.id, next.id], to: second.id }),
       aCorrected(drawer, { periods: [period.id] }),
-      aCorrected(next, {}, { aside: { worn: day('2025-12-01') } }),
+      putAside(next, { worn: day('2025-12-01') }),
       aCorrected(design, { keep: 0 }),
       aRetired({ of: first.id }),
-      aCorrected(next, {}, { aside: { worn: null } }),
+      putAside(next, { worn: null }),
       anInjected({ mould: next.id, wax: wax.id, shots: 90, onto: pile.id }),
       aCorrected(master, { state: 'sound' }),
     ].map((entry) => ({ ...entry, on: TODAY }));
     let shelf: Shelf | null = start;
     const counts: number[] = [];
     for (const entry of [undefined, ...entries]) {
-      shelf = entry ? foldOn(shelf as Shelf, [entry as Parameters<typeof foldOn>[1] extends Iterable<infer E> ? E : never]) : shelf;
+      shelf = entry ? foldOn(shelf as Shelf, [entry]) : shelf;
       const now = shelf as Shelf;
       const attention = attentionOf(now, TODAY);
       const expected = slowly(now);
@@ -86,12 +88,11 @@ describe('what needs attention', () => {
   });
 
   it('sets aside until the day, listed apart, soonest first', () => {
-    const aside = { ...start, things: start.things };
-    const shelf = foldOn(aside, [
+    const shelf = foldOn(start, [
       { ...anInspected({ of: first.id, grade: 'worn' }), on: TODAY },
       { ...anInspected({ of: next.id, grade: 'worn' }), on: TODAY },
-      aCorrected(first, {}, { aside: { worn: day('2025-09-01') } }),
-      aCorrected(next, {}, { aside: { worn: day('2025-08-01') } }),
+      putAside(first, { worn: day('2025-09-01') }),
+      putAside(next, { worn: day('2025-08-01') }),
     ]) as Shelf;
     const attention = attentionOf(shelf, TODAY);
     expect(attention.aside.map(({ of, asideUntil }) => [of, asideUntil])).toEqual([
