@@ -86,10 +86,15 @@ const bench = {
 
   async soundMoulds(name: string, count: number): Promise<string[]> {
     const keeper = await bench.keeper(name);
-    const moulds = [...keeper.shelf().things.mould.values()];
+    const { mould: moulds, injector: injectors } = keeper.shelf().things;
     keeper.close();
-    return moulds
+    // Nothing to be warned of, so that one tap logs the run.
+    return [...moulds.values()]
       .filter((mould) => !mould.retired && mould.grade !== 'failed' && (mould.cavities ?? 1) === 1)
+      .filter(({ runs }) => {
+        const last = runs?.at(-1);
+        return !last?.injector || injectors.get(last.injector)?.holds === last.wax;
+      })
       .slice(-count)
       .map((mould) => mould.id);
   },

@@ -55,12 +55,12 @@ export async function typeLetters(
 ): Promise<{ median: number; p95: number; count: number }> {
   const page = await launchedPage(context, slowdown);
   await page.goto(`${url}#/where`);
-  await page.waitForSelector('input[type=search]');
+  await page.waitForSelector('#where-query');
   await page.waitForTimeout(4000);
   const times = await page.evaluate(async (words) => {
     const painted = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
     const each: number[] = [];
-    const input = document.querySelector<HTMLInputElement>('input[type=search]');
+    const input = document.querySelector<HTMLInputElement>('#where-query');
     if (!input) throw new Error('there is nowhere to type');
     const put = async (text: string) => {
       const began = performance.now();
