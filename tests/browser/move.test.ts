@@ -1,9 +1,18 @@
+import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { pathText } from '../../src/domain/nesting.ts';
 import type { Place } from '../../src/domain/shelf.ts';
 import { axeWhole } from '../support/axe-whole.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
 import { demoShelf, otherMould, titleOfMould, workingMould } from '../support/demo-moulds.ts';
+
+async function typeCode(page: Page, code: string | undefined): Promise<void> {
+  const input = page.getByLabel('The code on the label');
+  const asked = page.getByRole('button', { name: 'Type the code' });
+  await asked.or(input).first().waitFor();
+  if (await asked.isVisible()) await asked.click();
+  await input.fill(code ?? '');
+}
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
@@ -64,4 +73,18 @@ test('a place cannot go inside itself, and says so', async () => {
   const { page } = app;
   await page.getByRole('button', { name: /^Move / }).click();
   await page.locator('.note-problem', { hasText: 'which stands in it. Nothing has been moved.' }).waitFor();
+});
+
+test('a thing is scanned, then a place; the list outlives the camera', async () => {
+  app = await openApp({ demo: true, path: '#/move' });
+  const { page } = app;
+  await page.getByRole('button', { name: 'Scan a label' }).click();
+  await typeCode(page, workingMould.code);
+  await page.getByText('is on the list. Scan the next one, or the place they go to.').waitFor();
+  await typeCode(page, otherMould.code);
+  await page.getByText(`${titleOfMould(otherMould)} is on the list.`).waitFor();
+  await typeCode(page, roomy.code);
+  await page.getByRole('button', { name: 'Move 2 things' }).click();
+  await page.getByText(`2 things moved to ${pathText(demoShelf, roomy.id)}.`).waitFor();
+  app.assertQuiet();
 });

@@ -10,6 +10,7 @@ import type { Noun } from '../../domain/noun.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { titleOf, titleOfId } from '../../domain/title.ts';
 import { moveListOf } from '../../views/move-list.ts';
+import { type MoveDraft, startMove } from '../move-draft.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { Icon } from '../parts/icon.tsx';
@@ -18,37 +19,13 @@ import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { ThingPicker } from '../parts/thing-picker.tsx';
 import { rememberPlace } from '../recent-places.ts';
-import { back, route } from '../router.ts';
+import { back } from '../router.ts';
 import { requestScan } from '../scan-request.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 
-interface MoveDraft {
-  /** What the screen was opened for: another opening starts another list. */
-  readonly asked: string;
-  readonly things: readonly string[];
-  readonly how: string;
-  readonly to: string;
-  readonly holder: string;
-  readonly until: string;
-  readonly note: string;
-}
-
 const STAYS: readonly Noun[] = ['period', 'design', 'want'];
-
-function startMove(): MoveDraft {
-  const { query } = route.value;
-  return {
-    asked: query.toString(),
-    things: (query.get('things') ?? '').split(',').filter(Boolean),
-    how: query.get('lend') === 'yes' ? 'lend' : 'move',
-    to: query.get('to') ?? '',
-    holder: '',
-    until: '',
-    note: '',
-  };
-}
 
 /** Moves several things in one go: into a place, to somebody, or back where they usually stand. */
 export function MoveScreen(_: object) {
