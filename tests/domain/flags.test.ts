@@ -43,7 +43,21 @@ describe('strays', () => {
     for (const thing of [lent, plain, empty]) expect(flags(shelf, thing.id)).toEqual([]);
   });
 
-  it('judges again when the design or the drawer changes', () => {
+  it('judges again when the design or the drawer changes, by the very same rules', () => {
+    const rules = rulesOf(TODAY, {});
+    const mould = aMould({ design: seal.id, at: drawer.id });
+    const shelf = shelfWith(mould);
+    const kinds = (changed: Partial<Shelf['things']>) =>
+      flagsOf(mould, lookAt({ ...shelf, things: { ...shelf.things, ...changed } }, rules)).map(({ kind }) => kind);
+    const redated = new Map(shelf.things.design).set(seal.id, { ...seal, periods: [coptic.id] });
+    const refitted = new Map(shelf.things.place).set(drawer.id, { ...drawer, periods: [georgian.id] });
+    expect(kinds({})).toEqual(['stray']);
+    expect(kinds({ design: redated })).toEqual([]);
+    expect(kinds({})).toEqual(['stray']);
+    expect(kinds({ place: refitted })).toEqual([]);
+  });
+
+  it('finds it again on a shelf of its own', () => {
     const mould = aMould({ design: seal.id, at: drawer.id });
     const shelf = shelfWith(mould);
     expect(only(shelf, mould.id, 'stray')).toBeDefined();
