@@ -55,6 +55,7 @@ export function CabinetFrontPart({ cabinet, width, height, picked, onPick }: Cab
                 key={front.id}
                 front={front}
                 scale={used}
+                isNear={isNear}
                 isPicked={front.id === picked}
                 onPick={(id) => (zoomed !== null && !isNear ? setNear(id) : onPick(id))}
               />

@@ -96,7 +96,7 @@ const SETTLE_MS = 90;
 /** Scroll positions closer than this are the same, px. */
 const NEAR = 3;
 /** Side of a cabinet's carcass, and the space beside it, px. */
-const SIDE = 12;
+const SIDE = 16;
 
 function CabinetTabs({ fronts, current, elsewhere, onTurn }: Pick<CabinetPagerProps, 'fronts' | 'current' | 'elsewhere' | 'onTurn'>) {
   const row = useRef<HTMLElement>(null);

@@ -11,31 +11,52 @@ interface DrawerFrontProps {
   scale: number;
   isPicked: boolean;
   onPick: (id: string) => void;
+  /** Only a part of the front is in sight. */
+  isNear: boolean;
 }
 
 /** Gap of shadow between two fronts, px. */
 const GAP = 3;
+/** Room for the marks of a wide front of which only the middle is in sight, px. */
+const NEAR_WORDS = 104;
 
 /** The front of one drawer or shelf at its true size and place: label, periods, count and marks, as many as it has room for. */
-export function DrawerFront({ front, scale, isPicked, onPick }: DrawerFrontProps) {
+export function DrawerFront({ front, scale, isPicked, onPick, isNear }: DrawerFrontProps) {
   const { x, y, w, h } = front.rect;
   const width = Math.max(24, w * scale - GAP);
   const height = Math.max(24, h * scale - GAP);
   const isOpen = front.kind === 'shelf' || front.kind === 'box';
   const room = roomIn(width, height);
-  const wordsWidth = room === 'row' ? width / 3 : width;
+  const wordsWidth = room === 'row' ? Math.min(width / 3, isNear ? NEAR_WORDS : width) : width;
   return (
     <button
       type="button"
       class={`front front-${room === 'foot' ? 'foot-only' : room} ${isOpen ? 'front-open' : ''} ${isPicked ? 'front-picked' : ''}`}
       style={{ left: `${x * scale}px`, top: `${y * scale}px`, width: `${width}px`, height: `${height}px` }}
-      aria-label={frontInWords(front)}
       aria-pressed={isPicked}
       data-place={front.id}
       onClick={() => onPick(front.id)}
     >
+      <span class="unseen">{frontInWords(front)}</span>
+      <FrontFace front={front} room={room} width={width} isOpen={isOpen} wordsWidth={wordsWidth} />
+    </button>
+  );
+}
+
+interface FaceProps {
+  front: Front;
+  room: Room;
+  width: number;
+  isOpen: boolean;
+  wordsWidth: number;
+}
+
+/** What is seen of it; read out it is the sentence beside it. */
+function FrontFace({ front, room, width, isOpen, wordsWidth }: FaceProps) {
+  return (
+    <>
       {room === 'foot' && width >= 120 ? (
-        <span class="front-head">
+        <span class="front-head" aria-hidden="true">
           <Label front={front} />
           <Periods front={front} />
         </span>
@@ -45,7 +66,7 @@ export function DrawerFront({ front, scale, isPicked, onPick }: DrawerFrontProps
       {(room === 'all' || room === 'periods-one' || room === 'row') && <Periods front={front} isNarrow={width < 130} />}
       {!isOpen && room === 'all' && <span class="front-pull" />}
       {room === 'only' ? <Dot marks={front.marks} /> : <Foot front={front} width={wordsWidth} />}
-    </button>
+    </>
   );
 }
 
@@ -60,11 +81,19 @@ function roomIn(width: number, height: number): Room {
 }
 
 function Label({ front }: { front: Front }) {
-  return <span class="front-label">{front.label}</span>;
+  return (
+    <span class="front-label" aria-hidden="true">
+      {front.label}
+    </span>
+  );
 }
 
 function Periods({ front, isNarrow = false }: { front: Front; isNarrow?: boolean }) {
-  return <span class={isNarrow ? 'front-periods front-narrow' : 'front-periods'}>{front.periods.join(', ')}</span>;
+  return (
+    <span class={isNarrow ? 'front-periods front-narrow' : 'front-periods'} aria-hidden="true">
+      {front.periods.join(', ')}
+    </span>
+  );
 }
 
 interface Sign {
@@ -87,7 +116,7 @@ function Foot({ front, width }: { front: Front; width: number }) {
   const signs = signsOf(front.marks).slice(0, Math.max(1, Math.floor((width - 36) / 26)));
   const hasWords = width > 60 + signs.reduce((sum, { word }) => sum + 40 + word.length * 8, 0);
   return (
-    <span class="front-foot">
+    <span class="front-foot" aria-hidden="true">
       <span class={isOver ? 'front-count front-count-over' : 'front-count'}>{front.pieces}</span>
       {signs.length > 0 && (
         <span class="front-marks">
@@ -106,7 +135,7 @@ function Foot({ front, width }: { front: Front; width: number }) {
 function Dot({ marks: [worst] }: { marks: Front['marks'] }) {
   if (!worst) return null;
   return (
-    <span class={`front-dot mark-${LEVEL_TONE[worst.level]}`}>
+    <span aria-hidden="true" class={`front-dot mark-${LEVEL_TONE[worst.level]}`}>
       <Shape name={FLAG_SHAPE[worst.kind]} size={14} />
     </span>
   );

@@ -1,0 +1,83 @@
+import { afterEach, expect, test } from 'vitest';
+import { axeViolations } from '../support/axe.ts';
+import { type OpenApp, openApp } from '../support/browser.ts';
+
+let app: OpenApp | undefined;
+afterEach(() => app?.close());
+
+async function openSearch(options: { width?: number } = {}): Promise<OpenApp> {
+  app = await openApp({ demo: true, ...(options.width ? { viewport: { width: options.width, height: 800 } } : {}) });
+  await app.page.waitForSelector('.front');
+  await app.page.getByRole('link', { name: 'Where is' }).click();
+  await app.page.waitForSelector('#where-query');
+  return app;
+}
+
+test('from the first screen, two taps or four letters show the drawer of a period', async () => {
+  const { page } = await openSearch();
+  await page.getByRole('button', { name: /^Minoan/ }).click();
+  const drawers = page.locator('.period-place');
+  await drawers.first().waitFor();
+  const tapped = await drawers.allTextContents();
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await page.keyboard.type('mino');
+  await drawers.first().waitFor();
+  expect(await drawers.allTextContents()).toEqual(tapped);
+  expect(await page.evaluate(() => window.location.hash)).toBe('#/where?q=mino');
+});
+
+test('a tap on a result shows its drawer on the cabinet front, standing out, and Back comes to the results again', async () => {
+  const { page, assertQuiet } = await openSearch();
+  await page.keyboard.type('duck toggle');
+  const row = page.locator('.found').first();
+  const place = (await row.locator('.found-place').textContent()) ?? '';
+  await row.locator('.row-link').click();
+  const picked = page.locator('.front-picked');
+  await picked.waitFor();
+  expect(place.endsWith((await picked.locator('.front-label').textContent()) ?? '?')).toBe(true);
+  const box = await picked.boundingBox();
+  expect(box !== null && box.y >= 0 && box.y + 20 < 844).toBe(true);
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await page.getByRole('dialog').getByText('this one').waitFor();
+  await page.goBack();
+  await page.goBack();
+  await page.waitForSelector('#where-query');
+  expect(await page.locator('#where-query').inputValue()).toBe('duck toggle');
+  assertQuiet();
+});
+
+test.each([
+  ['150 BC', /Hellenistic/],
+  ['1250', /No period of yours holds 1250/],
+  ['togle', /No “togle”; showing “toggle”/],
+  ['la tene', /La Tène/],
+  ['xyzzyq', /Nothing has “xyzzyq”/],
+  ['<img src=x onerror=alert(1)>', /Nothing/],
+])('“%s” is answered with %s', async (query, answer) => {
+  const { page, assertQuiet } = await openSearch();
+  await page.locator('#where-query').fill(query);
+  await page.locator('main').getByText(answer).first().waitFor();
+  assertQuiet();
+});
+
+test('the box has the keyboard at once, also at 320 px, and nothing hinders those who read it otherwise', async () => {
+  const { page } = await openSearch({ width: 320 });
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('where-query');
+  await page.keyboard.type('seal');
+  await page.locator('.found').first().waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  expect(await axeViolations(page)).toEqual([]);
+});
+
+test('a place and a design can be opened from the results', async () => {
+  const { page } = await openSearch();
+  await page.locator('#where-query').fill('tall cabinet');
+  await page.getByRole('link', { name: 'Open Tall cabinet', exact: true }).click();
+  await page.getByRole('heading', { name: 'Tall cabinet', level: 1 }).waitFor();
+  await page.getByRole('link', { name: 'Move things here' }).waitFor();
+  expect(await axeViolations(page)).toEqual([]);
+  await page.goto(`${app?.url}?demo#/where?q=duck%20toggle%20design`);
+  await page.locator('.found .row-link').first().click();
+  await page.getByRole('heading', { name: 'Moulds' }).waitFor();
+  expect(await axeViolations(page)).toEqual([]);
+});
