@@ -1,12 +1,10 @@
-import { addDays, daysBetween } from './day.ts';
+import { daysBetween } from './day.ts';
 import { dayInWords, spanInWords } from './day-words.ts';
-import { type Flag, flagOn, type Rules } from './flag.ts';
+import { type Flag, flagOn, LOOK_DAYS, type Rules } from './flag.ts';
 import { flagOnRejects } from './flag-rejects.ts';
 import { expectedLife, type LifeFrom, yearsOld } from './life.ts';
 import type { Mould } from './shelf.ts';
 
-/** Days without a look after which a mould in use is due one, where the studio has not said. Common practice, no source. */
-export const LOOK_DAYS = 180;
 /** Share of its life from which a mould is worth watching. Common practice, no source. */
 export const LIFE_WATCH = 0.8;
 
@@ -103,7 +101,7 @@ function lookFlag(mould: Mould, rules: Rules): Flag | undefined {
   const lastRun = mould.runs?.at(-1)?.on;
   const lastLook = gradeOn ?? mould.since;
   const days = rules.studio.lookDays ?? LOOK_DAYS;
-  if (lastRun === undefined || lastRun <= lastLook || lastLook > addDays(rules.today, -days)) return undefined;
+  if (lastRun === undefined || lastRun <= lastLook || lastLook > rules.lookBefore) return undefined;
   const ago = spanInWords(daysBetween(lastLook, rules.today));
   const seen = gradeOn ? `Last looked at on ${dayInWords(gradeOn)}, ${ago} ago` : `Never looked at since it was recorded ${ago} ago`;
   return flagOn(mould, rules, 'look due', 'note', `${seen}, and shot since; a look is due every ${days} days.`, 'Inspect it.');

@@ -1,4 +1,5 @@
 import type { Day, ThingId } from './brand.ts';
+import { addDays } from './day.ts';
 import { FLAG_KINDS, type FlagKind } from './entry.ts';
 import type { Thing } from './shelf.ts';
 import type { StudioFields } from './studio.ts';
@@ -30,10 +31,15 @@ export function rankOf(level: Level, kind: FlagKind): number {
 export interface Rules {
   readonly today: Day;
   readonly studio: StudioFields;
+  /** A mould in use that was last looked at on this day or before is due a look. */
+  readonly lookBefore: Day;
 }
 
+/** Days without a look after which a mould in use is due one, where the studio has not said. Common practice, no source. */
+export const LOOK_DAYS = 180;
+
 export function rulesOf(today: Day, studio: StudioFields): Rules {
-  return { today, studio };
+  return { today, studio, lookBefore: addDays(today, -(studio.lookDays ?? LOOK_DAYS)) };
 }
 
 export function flagOn(thing: Thing, rules: Rules, kind: FlagKind, level: Level, says: string, todo: string): Flag {

@@ -2,7 +2,7 @@ import { inspect } from '../../actions/inspect.ts';
 import type { Day, MasterId, MouldId, Sha256 } from '../../domain/brand.ts';
 import { addDays, parseDay } from '../../domain/day.ts';
 import { MOULD_FAULTS, type MouldFault } from '../../domain/fault.ts';
-import { LOOK_DAYS } from '../../domain/flag-mould.ts';
+import { LOOK_DAYS } from '../../domain/flag.ts';
 import { beside, formProblem } from '../../domain/form-problem.ts';
 import { GRADES, type Grade } from '../../domain/grade.ts';
 import { isProblem } from '../../domain/problem.ts';
