@@ -4,15 +4,15 @@ import { attentionOf } from '../../views/attention.ts';
 import { type Fronts, frontsOf } from '../../views/fronts.ts';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
+import { CabinetList } from '../parts/cabinet-list.tsx';
 import { CabinetPager } from '../parts/cabinet-pager.tsx';
 import { DrawerContents } from '../parts/drawer-contents.tsx';
 import { Elsewhere } from '../parts/elsewhere.tsx';
-import { FrontList } from '../parts/front-list.tsx';
 import { HereStrip } from '../parts/here-strip.tsx';
-import { Icon } from '../parts/icon.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { Sheet } from '../parts/sheet.tsx';
+import { ShelvesTools } from '../parts/shelves-tools.tsx';
 import { back, go, goInstead, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useIsDesk } from '../use-size.ts';
@@ -30,7 +30,7 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
   const [isAdding, setAdding] = useState(false);
   const add = () => setAdding(true);
   return (
-    <Screen title="Shelves" hasBack={false} tools={<Tools onAddCabinet={add} />}>
+    <Screen title="Shelves" hasBack={false} tools={<ShelvesTools onAddCabinet={add} />}>
       {fronts.cabinets.length === 0 && fronts.elsewhere.length === 0 ? (
         <NoCabinets onAdd={add} fronts={fronts} />
       ) : (
@@ -38,41 +38,6 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
       )}
       {isAdding && <AddCabinetSheet onClose={() => setAdding(false)} />}
     </Screen>
-  );
-}
-
-function Tools({ onAddCabinet }: { onAddCabinet: () => void }) {
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <>
-      <button type="button" class="icon-button" aria-label="Add" onClick={() => setOpen(true)}>
-        <Icon name="plus" />
-      </button>
-      <a class="icon-button" href="#/settings" aria-label="Settings">
-        <Icon name="settings" />
-      </a>
-      {isOpen && (
-        <Sheet title="Add to the shelves" onClose={() => setOpen(false)}>
-          <div class="menu">
-            <LinkButton href="#/new/mould">A mould</LinkButton>
-            <LinkButton href="#/new/master">A master</LinkButton>
-            <LinkButton href="#/new/design">A design</LinkButton>
-            <LinkButton href="#/new/wax">A wax</LinkButton>
-            <LinkButton href="#/new/period">A period</LinkButton>
-            <Button
-              onClick={() => {
-                setOpen(false);
-                onAddCabinet();
-              }}
-            >
-              A cabinet with drawers
-            </Button>
-            <LinkButton href="#/new/place">Another place</LinkButton>
-            <LinkButton href="#/bring-in">A whole list</LinkButton>
-          </div>
-        </Sheet>
-      )}
-    </>
   );
 }
 
@@ -165,25 +130,6 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
         <HereStrip front={front} cabinet={cabinet?.name ?? ''} sought={sought} onOpen={() => show(front.id)} />
       )}
     </div>
-  );
-}
-
-function CabinetList({ cabinet, hrefOf }: { cabinet: Fronts['cabinets'][number]; hrefOf: (id: string) => string }) {
-  return (
-    <section aria-label={`All of ${cabinet.name}`}>
-      <h2 class="section">All of {cabinet.name}</h2>
-      {cabinet.loose > 0 && (
-        <p>
-          <a class="button" href={to(['place', cabinet.id])}>
-            {cabinet.loose} in the cabinet, in no drawer
-          </a>
-        </p>
-      )}
-      <FrontList fronts={cabinet.fronts} hrefOf={(front) => hrefOf(front.id)} />
-      <p class="button-row">
-        <LinkButton href={to(['place', cabinet.id])}>About {cabinet.name}</LinkButton>
-      </p>
-    </section>
   );
 }
 

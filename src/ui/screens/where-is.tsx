@@ -1,14 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Correction } from '../../domain/search.ts';
 import { searchIndexOf } from '../../domain/search-index.ts';
-import { allPeriods, type PeriodAnswer, type PlaceAnswer, type ThingAnswer, whereIs } from '../../views/where-is.ts';
-import { addressOf } from '../address.ts';
+import { allPeriods, whereIs } from '../../views/where-is.ts';
 import { LinkButton } from '../parts/button.tsx';
+import { FoundPeriod } from '../parts/found-period.tsx';
+import { FoundThing } from '../parts/found-thing.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Empty } from '../parts/note.tsx';
-import { Picture } from '../parts/picture.tsx';
 import { Screen } from '../parts/screen.tsx';
-import { StateMarks } from '../parts/states.tsx';
 import { route, to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
 
@@ -18,8 +17,11 @@ export function WhereIsScreen(_: object) {
   const [query, setQuery] = useState(() => route.value.query.get('q') ?? '');
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => box.current?.focus(), []);
-  // Made before the first letter, so that it too is answered at once.
-  useEffect(() => void searchIndexOf(shelf), [shelf]);
+  // Made before the first letter, so that it too is answered at once; after the screen is drawn.
+  useEffect(() => {
+    const timer = setTimeout(() => searchIndexOf(shelf));
+    return () => clearTimeout(timer);
+  }, [shelf]);
   function type(next: string): void {
     setQuery(next);
     // Kept in the address for coming back, without a step of history for every letter.
@@ -116,12 +118,12 @@ function Answers({ query }: { query: string }) {
         </Empty>
       )}
       {periods.map((period) => (
-        <PeriodPart key={period.id} period={period} />
+        <FoundPeriod key={period.id} period={period} />
       ))}
       {things.length > 0 && (
         <ul class="list">
           {things.map((thing) => (
-            <ThingPart key={thing.id} thing={thing} />
+            <FoundThing key={thing.id} thing={thing} />
           ))}
         </ul>
       )}
@@ -133,81 +135,4 @@ function Answers({ query }: { query: string }) {
 function correctionInWords({ typed, instead }: Correction): string {
   if (instead.length === 0) return `Nothing has “${typed}”, nor anything spelt like it.`;
   return `No “${typed}”; showing ${instead.map((word) => `“${word}”`).join(' or ')}.`;
-}
-
-function PeriodPart({ period }: { period: PeriodAnswer }) {
-  return (
-    <section class="card period">
-      <h2>
-        {period.name} {period.span && <small>{period.span}</small>}
-      </h2>
-      {period.places.length === 0 && <p>No drawer keeps it and nothing of it stands anywhere.</p>}
-      <ul class="period-places">
-        {period.places.map((place) => (
-          <li key={place.id}>
-            <a class="period-place" href={onFrontAddress(place)}>
-              <span class="front-label">{place.path.split(' › ').at(-1)}</span>
-              <span>
-                {place.path}
-                <small>{pieces(place)}</small>
-              </span>
-            </a>
-          </li>
-        ))}
-      </ul>
-      <p class="period-foot">
-        {period.morePlaces > 0 && `and ${period.morePlaces} more places. `}
-        <a class="button button-quiet" href={to(['thing', period.id])}>
-          About {period.name}
-        </a>
-      </p>
-    </section>
-  );
-}
-
-function pieces({ pieces: count, isAssigned }: PlaceAnswer): string {
-  const held = count === 0 ? 'none there now' : count === 1 ? '1 piece' : `${count} pieces`;
-  return isAssigned ? held : `${held}, though it is kept elsewhere`;
-}
-
-function onFrontAddress({ front, id }: Pick<PlaceAnswer, 'front' | 'id'>, thing?: string): string {
-  if (!front) return to(['place', id]);
-  return to(['shelves', front.cabinet], { drawer: front.drawer, ...(thing ? { thing } : {}) });
-}
-
-function ThingPart({ thing }: { thing: ThingAnswer }) {
-  const own = addressOf(thing);
-  const isPlace = thing.noun === 'place';
-  const shows = thing.front ? onFrontAddress({ front: thing.front, id: '' as PlaceAnswer['id'] }, isPlace ? undefined : thing.id) : own;
-  return (
-    <li class={thing.isSpent ? 'row found found-spent' : 'row found'}>
-      <a class="row-link" href={shows}>
-        {thing.picture && (
-          <span class="row-picture">
-            <Picture sha={thing.picture} alt="" />
-          </span>
-        )}
-        <span class="row-words">
-          <span class="row-title">{thing.title}</span>
-          {thing.place && !isPlace && <span class="found-place">{thing.place}</span>}
-          {!thing.place && hasPlace(thing) && <span class="row-detail">no place yet</span>}
-          <span class="row-detail">{isPlace ? `${thing.place} · ${thing.detail}` : thing.detail}</span>
-          {thing.states.length > 0 && (
-            <span class="row-marks">
-              <StateMarks states={thing.states} />
-            </span>
-          )}
-        </span>
-      </a>
-      {shows !== own && (
-        <a class="found-open" href={own} aria-label={`Open ${thing.title}`}>
-          <Icon name="move" />
-        </a>
-      )}
-    </li>
-  );
-}
-
-function hasPlace({ noun }: ThingAnswer): boolean {
-  return noun !== 'design' && noun !== 'period' && noun !== 'want' && noun !== 'place';
 }

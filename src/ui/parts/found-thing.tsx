@@ -1,0 +1,44 @@
+import type { ThingAnswer } from '../../views/where-is.ts';
+import { addressOf } from '../address.ts';
+import { onFrontAddress } from '../address-on-front.ts';
+import { Icon } from './icon.tsx';
+import { Picture } from './picture.tsx';
+import { StateMarks } from './states.tsx';
+
+/** A thing that was found: a tap shows its drawer on the front, the arrow opens the thing itself. */
+export function FoundThing({ thing }: { thing: ThingAnswer }) {
+  const own = addressOf(thing);
+  const isPlace = thing.noun === 'place';
+  const shows = thing.front ? onFrontAddress(thing, isPlace ? undefined : thing.id) : own;
+  return (
+    <li class={thing.isSpent ? 'row found found-spent' : 'row found'}>
+      <a class="row-link" href={shows}>
+        {thing.picture && (
+          <span class="row-picture">
+            <Picture sha={thing.picture} alt="" />
+          </span>
+        )}
+        <span class="row-words">
+          <span class="row-title">{thing.title}</span>
+          {thing.place && !isPlace && <span class="found-place">{thing.place}</span>}
+          {!thing.place && hasPlace(thing) && <span class="row-detail">no place yet</span>}
+          <span class="row-detail">{isPlace ? `${thing.place} · ${thing.detail}` : thing.detail}</span>
+          {thing.states.length > 0 && (
+            <span class="row-marks">
+              <StateMarks states={thing.states} />
+            </span>
+          )}
+        </span>
+      </a>
+      {shows !== own && (
+        <a class="found-open" href={own} aria-label={`Open ${thing.title}`}>
+          <Icon name="move" />
+        </a>
+      )}
+    </li>
+  );
+}
+
+function hasPlace({ noun }: ThingAnswer): boolean {
+  return noun !== 'design' && noun !== 'period' && noun !== 'want' && noun !== 'place';
+}
