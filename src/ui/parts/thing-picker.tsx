@@ -32,6 +32,8 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint }: Pick
   const word = NOUN_WORD[nouns[0] ?? 'place'];
   const recent = nouns.includes('place') ? recentPlaces(deps).flatMap((each) => thingOf(shelf, each) ?? []) : [];
   const shown = typed.trim() === '' ? recent.map((thing) => choiceOf(shelf, thing)) : choicesFor(shelf, nouns, typed, SHOWN);
+  // Periods are in the studio's head and on its lists; nothing that carries a label is one.
+  const hasLabels = nouns.some((noun) => noun !== 'period');
   const pick = (picked: string) => {
     setTyped('');
     onPick(picked);
@@ -62,9 +64,11 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint }: Pick
               aria-invalid={problem ? 'true' : undefined}
               onInput={(event) => setTyped(event.currentTarget.value)}
             />
-            <Button class="picker-scan" onClick={scan} aria-label={`Scan the ${word}`}>
-              <Icon name="scan" /> Scan
-            </Button>
+            {hasLabels && (
+              <Button class="picker-scan" onClick={scan} aria-label={`Scan the ${word}`}>
+                <Icon name="scan" /> Scan
+              </Button>
+            )}
           </div>
           {shown.length > 0 && (
             <ul class="picker-list" aria-label={typed.trim() === '' ? 'Used lately' : 'Found'}>

@@ -5,6 +5,7 @@ import type { WaxFault } from '../../domain/fault.ts';
 import { beside } from '../../domain/form-problem.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
+import { isWarning } from '../../domain/warning.ts';
 import { runFormOf } from '../../views/run-form.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
@@ -68,7 +69,7 @@ function RunForm({ id }: { id: MouldId }) {
       }
     >
       <h2 class="form-title">{form.title}</h2>
-      {form.warnings.length > 0 && (
+      {form.warnings.length > 0 && !isWarning(save.problem) && (
         <div class="note note-problem" role="alert">
           <Shape name="failed" />
           <div>

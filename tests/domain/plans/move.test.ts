@@ -28,6 +28,13 @@ describe('moving', () => {
     expect(after.contents.get(a1.id)).toEqual(new Set([pile.id]));
   });
 
+  it('to somebody who has things away keeps the usual place, as a loan does', () => {
+    const plater = aPlace({ name: 'Plater', kind: 'away' });
+    const entries = planMove(aShelf([a1, plater, one]), aDesk(), { things: [one.id], to: plater.id });
+    expect(entries).toMatchObject([{ usual: 'kept' }]);
+    expect(planMove(shelf, aDesk(), { things: [one.id], to: a2.id })).not.toHaveProperty('0.usual');
+  });
+
   it('leaves out what stands there already, and is refused when all do', () => {
     expect(planMove(shelf, aDesk(), { things: [one.id], to: a1.id })).toMatchObject({ says: 'It stands in A1 already.' });
     const both = aShelf([a1, a2, one, aMould({ ...two, at: a2.id })]);
