@@ -14,6 +14,7 @@ import { RunScreen } from './screens/run.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { WhereIsScreen } from './screens/where-is.tsx';
 import { useDeps, useShelf } from './studio.tsx';
+import { useUnits } from './use-units.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
 const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).BringInScreen);
@@ -85,7 +86,8 @@ export function App() {
   const deps = useDeps();
   const shelf = useShelf();
   const [hasEntered, setEntered] = useState(() => deps.isDemo || shelf.entries > 0 || deps.settings.get<boolean>('entered') === true);
-  const count = attentionOf(shelf, deps.today()).count;
+  const { counts } = attentionOf(shelf, deps.today(), useUnits());
+  const count = counts.act + counts.soon;
   useEffect(() => deps.badge(count), [deps, count]);
   useTheme();
   const { parts } = route.value;
