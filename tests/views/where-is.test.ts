@@ -24,6 +24,7 @@ const shelf = aShelf([
   mould,
   master,
   aMould({ name: 'Bull seal 1', design: bull.id, at: other.id }),
+  aMould({ name: 'Bull seal 3', design: bull.id, at: other.id }),
 ]);
 
 test('four letters of a period show it with the drawers that keep it, then those where things of it stand', () => {
@@ -33,7 +34,7 @@ test('four letters of a period show it with the drawers that keep it, then those
   expect(periods[0]).toMatchObject({ name: 'Minoan', span: '2700–1100 BC' });
   expect(periods[0]?.places.map(({ path, isAssigned, pieces, front }) => [path, isAssigned, pieces, front?.drawer])).toEqual([
     ['Plan chest › A3', true, 1, kept.id],
-    ['Plan chest › B1', false, 1, other.id],
+    ['Plan chest › B1', false, 2, other.id],
     ['Bench box', false, 1, undefined],
   ]);
 });
