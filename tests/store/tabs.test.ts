@@ -4,9 +4,11 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Entry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
+import { TAIL_KEPT } from '../../src/store/seal.ts';
+import { START_MS } from '../support/builders.ts';
 import { aKeeper, freshName, mustBe, until } from '../support/database.ts';
 import { aJournal } from '../support/entry-builders.ts';
-import { histories } from '../support/histories.ts';
+import { histories, idAfter } from '../support/histories.ts';
 import { plainShelf } from '../support/plain-shelf.ts';
 import { first, newWax, undo, waxNames } from '../support/plans.ts';
 
@@ -81,7 +83,8 @@ describe('two tabs', () => {
 
   it('catch up with what was written while one slept, older joined entries too', async () => {
     const name = freshName();
-    const [awake, asleep] = [await open(name), await open(name)];
+    const now = () => START_MS + 90 * 86_400_000;
+    const [awake, asleep] = [await open(name, { now }), await open(name, { now })];
     vi.spyOn(BroadcastChannel.prototype, 'postMessage').mockImplementation(() => undefined);
     mustBe(await awake.act(newWax('violet')));
     await asleep.catchUp();
@@ -90,6 +93,42 @@ describe('two tabs', () => {
     await asleep.catchUp();
     expect(plainShelf(asleep.shelf())).toEqual(plainShelf(awake.shelf()));
     expect(asleep.shelf().things.design.size).toBe(1);
+  });
+
+  it('show what they seal without having heard of it', async () => {
+    const name = freshName();
+    const [awake, asleep] = [await open(name), await open(name)];
+    vi.spyOn(BroadcastChannel.prototype, 'postMessage').mockImplementation(() => undefined);
+    for (let i = 0; i < TAIL_KEPT + 3; i++) mustBe(await awake.act(newWax(`wax ${i}`)));
+    await asleep.seal();
+    expect(plainShelf(asleep.shelf())).toEqual(plainShelf(awake.shelf()));
+  });
+
+  it('lose nothing when one acts between the other’s reading the journal and writing it joined, or refolded', async () => {
+    const name = freshName();
+    const [a, b] = [await open(name), await open(name)];
+    await Promise.all([b.join(aJournal()), a.act(newWax('violet'))]);
+    await Promise.all([b.refold(), a.act(newWax('green'))]);
+    await Promise.all([a.catchUp(), b.catchUp()]);
+    const shelf = plainShelf(foldAll(await a.journal()));
+    expect(shelf.entries).toBe(aJournal().length);
+    for (const keeper of [a, b, await open(name)]) expect(plainShelf(keeper.shelf())).toEqual(shelf);
+  });
+
+  it('pay no heed to rows they know already, in the tail or sealed', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    const entries = [...mustBe(await keeper.act(newWax('violet', 120))), ...mustBe(await keeper.act(newWax('green')))];
+    await keeper.seal();
+    const seen = vi.fn();
+    keeper.subscribe(seen);
+    const channel = new BroadcastChannel(`mouldkeep:${name}`);
+    for (const entry of entries) channel.postMessage({ rows: [{ id: entry.id, text: JSON.stringify([entry]) }] });
+    const next = { ...(entries.at(-1) as Entry), id: idAfter(entries) };
+    channel.postMessage({ rows: [{ id: next.id, text: JSON.stringify([next]) }] });
+    await until(() => keeper.shelf().last === next.id);
+    channel.close();
+    expect(seen).toHaveBeenCalledTimes(1);
   });
 });
 
