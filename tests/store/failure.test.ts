@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { storageProblem } from '../../src/store/failure.ts';
+
+const quota = { name: 'QuotaExceededError', message: 'full' };
+
+describe('a failure of the storage', () => {
+  it.each([
+    ['no room, told by the write', quota, /no room left/],
+    ['no room, told by the commit', { name: 'AbortError', message: 'aborted', inner: quota }, /no room left/],
+    ['no room, told by one of many writes', { name: 'BulkError', message: '1 of 3 failed', failures: [quota] }, /no room left/],
+    ['a newer database', { name: 'VersionError', message: '' }, /newer Mouldkeep/],
+    ['a private window', { name: 'SecurityError', message: '' }, /does not let Mouldkeep keep/],
+    [
+      'a browser that opens nothing',
+      { name: 'OpenFailedError', message: '', inner: { name: 'InvalidStateError' } },
+      /does not let Mouldkeep keep/,
+    ],
+    ['an update in another tab', { name: 'DatabaseClosedError', message: '' }, /brought up to date/],
+    ['a damaged page', new SyntaxError('Unexpected end of JSON input'), /damaged/],
+    ['anything else', { name: 'UnknownError', message: 'disk on fire' }, /UnknownError: disk on fire/],
+    ['nothing at all', undefined, /could not be saved/],
+  ])('is told in words, with what was kept: %s', (_, error, says) => {
+    const problem = storageProblem(error);
+    expect(problem.says).toMatch(says);
+    expect(problem.kept).not.toBe('');
+  });
+});
