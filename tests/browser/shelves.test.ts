@@ -88,6 +88,17 @@ test('on a phone a drawer slides over its cabinet and Back closes it', async () 
   expect(await app.page.locator('.pager-page:not([inert])').getAttribute('aria-label')).toBe('Tall cabinet');
 });
 
+test('swiping the front turns to the next cabinet, whose name is then the marked one', async () => {
+  app = await openApp({ demo: true });
+  await app.page.waitForSelector(FRONTS);
+  const tabs = app.page.getByRole('navigation', { name: 'Cabinets' }).getByRole('button');
+  const second = (await app.page.locator('.pager-page').nth(1).getAttribute('aria-label')) ?? '';
+  await app.page.locator('.pager-pane').evaluate((pane) => pane.scrollTo({ left: pane.clientWidth, behavior: 'smooth' }));
+  await app.page.waitForSelector(`.pager-page[aria-label="${second}"]:not([inert])`);
+  expect(await tabs.nth(1).getAttribute('aria-current')).toBe('true');
+  expect(await tabs.nth(0).getAttribute('aria-current')).toBeNull();
+});
+
 test('on a desk the contents open beside the cabinet', async () => {
   app = await openApp({ demo: true, viewport: { width: 1280, height: 800 } });
   await app.page.waitForSelector(FRONTS);
