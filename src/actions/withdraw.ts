@@ -1,6 +1,6 @@
 import type { EntryId } from '../domain/brand.ts';
-import type { Problem } from '../domain/problem.ts';
 import type { Entry } from '../domain/entry.ts';
+import type { Problem } from '../domain/problem.ts';
 import type { Deps } from './deps.ts';
 
 /** Undo: takes an action back, named by its first entry. Taking back the taking-back does it again. */

@@ -10,7 +10,6 @@ import { route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
 import { MouldScreen } from './screens/mould.tsx';
 import { PlaceScreen } from './screens/place.tsx';
-import { RunScreen } from './screens/run.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { WhereIsScreen } from './screens/where-is.tsx';
 import { useDeps, useShelf } from './studio.tsx';
@@ -23,6 +22,7 @@ const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).Fai
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
+const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
 const ThingScreen = lazy(async () => (await import('./screens/thing.tsx')).ThingScreen);

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { back } from '../router.ts';
 import { Icon } from './icon.tsx';
 
@@ -33,11 +33,26 @@ export function Screen({ title, heading, hasBack = true, tools, actions, childre
         {tools && <div class="screen-tools">{tools}</div>}
       </header>
       <main class="screen-body">{children}</main>
-      {actions && (
-        <section class="screen-actions" aria-label="What to do">
-          {actions}
-        </section>
-      )}
+      {actions && <ScreenActions>{actions}</ScreenActions>}
     </div>
+  );
+}
+
+/** Tells the page how high it is, so that a message stands above the buttons and not over them. */
+function ScreenActions({ children }: { children: ComponentChildren }) {
+  const bar = useRef<HTMLElement>(null);
+  useLayoutEffect(() => {
+    const page = document.documentElement.style;
+    const watch = new ResizeObserver(() => page.setProperty('--actions-height', `${bar.current?.offsetHeight ?? 0}px`));
+    if (bar.current) watch.observe(bar.current);
+    return () => {
+      watch.disconnect();
+      page.removeProperty('--actions-height');
+    };
+  }, []);
+  return (
+    <section ref={bar} class="screen-actions" aria-label="What to do">
+      {children}
+    </section>
   );
 }
