@@ -8,7 +8,7 @@ import { append, checked, Stale } from './append.ts';
 import { codesOf } from './codes.ts';
 import { storageProblem } from './failure.ts';
 import { Held } from './held.ts';
-import { type Loaded, load } from './load.ts';
+import { type Loaded, load, mayOpen } from './load.ts';
 import { entriesOf, type History, readHistory, readJournal } from './pages.ts';
 import { keepPictures, type Picture, readPicture } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
@@ -22,7 +22,7 @@ export interface KeeperOptions {
   readonly today: () => Day;
   readonly bytes: (count: number) => Uint8Array;
   readonly by?: () => string | undefined;
-  /** Told what the first screen showed last, before the shelf itself is read. */
+  /** Told what the first screen showed last, before the shelf itself is read, unless a newer Mouldkeep wrote it. */
   readonly early?: (fronts: unknown) => void;
   /** Runs a job when nothing else is going on. */
   readonly whenIdle: (job: () => void) => void;
@@ -65,7 +65,7 @@ export async function openKeeper(options: KeeperOptions): Promise<Keeper | Probl
   const db = new MouldkeepDb(options.name);
   try {
     await db.open();
-    if (options.early) options.early((await db.meta.get('recall:fronts'))?.value);
+    if (options.early) await tellEarly(db, options.early);
     const loaded = await load(db, options.bytes);
     if (!isProblem(loaded)) return keeperOf(db, loaded, options);
     db.close();
@@ -73,6 +73,16 @@ export async function openKeeper(options: KeeperOptions): Promise<Keeper | Probl
   } catch (error) {
     db.close();
     return storageProblem(error);
+  }
+}
+
+/** Only a likeness of the first screen, so nothing that goes wrong with it stands in the way of opening. */
+async function tellEarly(db: MouldkeepDb, early: (fronts: unknown) => void): Promise<void> {
+  try {
+    const [guard, fronts] = await db.meta.bulkGet(['guard', 'recall:fronts']);
+    if (mayOpen(guard?.value)) early(fronts?.value);
+  } catch {
+    // The screen itself follows.
   }
 }
 

@@ -57,12 +57,17 @@ function sum(rows: Rows, mark: ShelfMark): Omit<Loaded, 'device'> | null {
   }
 }
 
+/** Whether this code may open what the guard row stands before; a newer Mouldkeep may have raised it. */
+export function mayOpen(guard: unknown): boolean {
+  return ((guard as { lowest: number } | undefined)?.lowest ?? 0) <= CODE_VERSION;
+}
+
 /** Reads the shelf and the tail; folds the journal afresh when the stored shelf is of another fold, or the tail takes back what it sums. */
 export async function load(db: MouldkeepDb, bytes: (count: number) => Uint8Array): Promise<Loaded | Problem> {
   const rows = await readRows(db);
   const meta = new Map(rows.meta.map((row) => [row.key, row.value]));
-  const guard = meta.get('guard') as { lowest: number } | undefined;
-  if (guard && guard.lowest > CODE_VERSION) {
+  const guard = meta.get('guard');
+  if (!mayOpen(guard)) {
     return problem(
       'These shelves were written by a newer Mouldkeep.',
       'Nothing was changed. Load this page again while online to get the newer one.',

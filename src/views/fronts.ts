@@ -24,6 +24,9 @@ export interface CabinetFront {
   readonly marks: readonly PlaceMark[];
 }
 
+/** Raised with every change to what `Fronts` holds: one that was remembered by another version is not shown. */
+export const FRONTS_SHAPE = 1;
+
 /** Plain data: it is remembered as it is, to be shown at the next start before the shelf has been read. */
 export interface Fronts {
   readonly cabinets: readonly CabinetFront[];

@@ -63,6 +63,25 @@ describe('opening', () => {
     expect(heard).toEqual([[3, 1]]);
   });
 
+  it('opens all the same when what was shown last cannot be shown, and shows nothing of a newer Mouldkeep', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    await keeper.remember('fronts', [3, 1]);
+    mustBe(await keeper.act(newWax('violet')));
+    keeper.close();
+    const heard: unknown[] = [];
+    const early = (fronts: unknown) => {
+      heard.push(fronts);
+      throw new TypeError('made to fail');
+    };
+    const again = await open(name, { early });
+    expect(waxNames(again.shelf())).toEqual(['violet']);
+    again.close();
+    await plainPut(name, 'meta', [{ key: 'guard', value: { lowest: 2 } }]);
+    expect(isProblem(await openKeeper(keeperOptions(name, { early })))).toBe(true);
+    expect(heard).toEqual([[3, 1]]);
+  });
+
   it('refuses what a newer Mouldkeep wrote, and leaves it as it is', async () => {
     const name = freshName();
     (await open(name)).close();

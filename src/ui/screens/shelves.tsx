@@ -1,7 +1,7 @@
 import { render } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useErrorBoundary, useState } from 'preact/hooks';
 import { attentionOf } from '../../views/attention.ts';
-import { type Fronts, frontsOf } from '../../views/fronts.ts';
+import { FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { CabinetList } from '../parts/cabinet-list.tsx';
@@ -137,7 +137,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
 function useRemembered(fronts: Fronts): void {
   const { keeper } = useDeps();
   useEffect(() => {
-    const timer = setTimeout(() => void keeper.remember('fronts', fronts), REMEMBER_MS);
+    const timer = setTimeout(() => void keeper.remember('fronts', { shape: FRONTS_SHAPE, fronts }), REMEMBER_MS);
     return () => clearTimeout(timer);
   }, [keeper, fronts]);
 }
@@ -146,15 +146,17 @@ const REMEMBER_MS = 1500;
 /** Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. */
 export function earlyFronts(root: HTMLElement, remembered: unknown): void {
   const { parts } = route.value;
-  const fronts = remembered as Fronts | undefined;
-  if (!fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return;
+  const { shape, fronts } = (remembered ?? {}) as { readonly shape?: number; readonly fronts?: Fronts };
+  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return;
   render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, root);
 }
 
 function EarlyShelves({ fronts, asked }: { fronts: Fronts; asked: string }) {
+  const [isBroken] = useErrorBoundary();
   const drawer = route.value.query.get('drawer') ?? '';
   const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
   const [current, turn] = useState(ofDrawer ?? (asked || (fronts.cabinets[0]?.id ?? '')));
+  if (isBroken) return null;
   return (
     <div class="app">
       <div class="app-notices" />
