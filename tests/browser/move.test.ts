@@ -1,18 +1,10 @@
-import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { pathText } from '../../src/domain/nesting.ts';
 import type { Place } from '../../src/domain/shelf.ts';
 import { axeWhole } from '../support/axe-whole.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
 import { demoShelf, otherMould, titleOfMould, workingMould } from '../support/demo-moulds.ts';
-
-async function typeCode(page: Page, code: string | undefined): Promise<void> {
-  const input = page.getByLabel('The code on the label');
-  const asked = page.getByRole('button', { name: 'Type the code' });
-  await asked.or(input).first().waitFor();
-  if (await asked.isVisible()) await asked.click();
-  await input.fill(code ?? '');
-}
+import { typeCode } from '../support/type-code.ts';
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
