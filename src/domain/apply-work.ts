@@ -8,7 +8,7 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
   if (mould) {
     const rejects = total(entry.rejects);
     const { shots, good, wax, injector, waxC, pressureKpa, holdS, on } = entry;
-    const run = { entry: entry.id, on, shots, good, rejects, ...defined({ wax, injector, waxC, pressureKpa, holdS }) } as Run;
+    const run = { on, good, rejects, ...defined({ wax, injector, waxC, pressureKpa, holdS }) } as Run;
     change(bench, mould, {
       shots: mould.shots + shots,
       good: mould.good + good,

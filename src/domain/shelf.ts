@@ -29,9 +29,7 @@ interface Standing<N extends Noun> {
 }
 
 export interface Run {
-  readonly entry: EntryId;
   readonly on: Day;
-  readonly shots: number;
   readonly good: number;
   readonly rejects: number;
   readonly wax?: WaxId;
@@ -111,7 +109,7 @@ export type Flask = Thing<'flask'>;
 export type Want = Thing<'want'>;
 
 /** Number of a mould's last runs that the shelf keeps at hand. */
-export const RUNS_KEPT = 12;
+export const RUNS_KEPT = 3;
 export const MONTHS_KEPT = 14;
 /** Raised when the same journal would fold to another shelf; stored shelves of another version are folded afresh. */
 export const FOLD_VERSION = 1;

@@ -6,7 +6,7 @@ import type { Shelf } from '../domain/shelf.ts';
 import { type Loaded, load } from './load.ts';
 import { entriesOf, readJournal } from './pages.ts';
 import type { MouldkeepDb } from './schema.ts';
-import type { Sealed } from './seal.ts';
+import type { Refolded, Sealed } from './seal.ts';
 import { readMark } from './shelf-rows.ts';
 
 /**
@@ -33,6 +33,14 @@ export class Held {
     if (isProblem(again)) return;
     ({ base: this.base, tail: this.tail, folds: this.folds } = again);
     this.show(again.shelf);
+  }
+
+  /** Shows a shelf that was just summed afresh and written, without reading it back. */
+  adopt({ shelf, folds }: Refolded): void {
+    this.base = shelf;
+    this.tail = [];
+    this.folds = folds;
+    this.show(shelf);
   }
 
   /**

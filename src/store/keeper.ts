@@ -12,7 +12,7 @@ import { type Loaded, load, mayOpen } from './load.ts';
 import { entriesOf, type History, readHistory, readJournal } from './pages.ts';
 import { keepPictures, type Picture, readPicture } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
-import { joinJournal, refold, seal, TAIL_FULL } from './seal.ts';
+import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
 import { makeTurns } from './turns.ts';
 
 /** What the store is told from outside: names, time, chance, and when there is time to spare. */
@@ -118,14 +118,13 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     if (db.isOpen()) channel.postMessage(message);
   }
 
-  async function reloadAll(): Promise<void> {
+  function adopt(whole: Refolded): void {
     tell({ reload: true });
-    await held.reload();
+    held.adopt(whole);
   }
 
   async function refoldAll(): Promise<undefined> {
-    await refold(db);
-    await reloadAll();
+    adopt(await refold(db));
   }
 
   function deskFor({ last }: Shelf): Desk {
@@ -184,9 +183,10 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     join: (entries) =>
       safely(() =>
         inTurn(async () => {
-          const added = await joinJournal(db, entries);
-          if (added > 0) await reloadAll();
-          return added;
+          const joined = await joinJournal(db, entries);
+          if (!joined) return 0;
+          adopt(joined);
+          return joined.added;
         }),
       ),
     history: (id, wanted) => readHistory(db, id, wanted),

@@ -103,13 +103,14 @@ export async function refold(db: MouldkeepDb): Promise<Refolded> {
   }
 }
 
-/** Union with entries made elsewhere, written as pages, and the sum of it all. Gives how many were new here. */
-export async function joinJournal(db: MouldkeepDb, entries: readonly Entry[]): Promise<number> {
+/** Union with entries made elsewhere, written as pages, and the sum of it all, with how many were new here; null when none was. */
+export async function joinJournal(db: MouldkeepDb, entries: readonly Entry[]): Promise<(Refolded & { readonly added: number }) | null> {
   for (;;) {
     const whole = await readWhole(db);
     const known = new Set(whole.entries.map((entry) => entry.id));
     const fresh = inOrder(entries.filter((entry) => !known.has(entry.id)));
-    if (fresh.length === 0) return 0;
-    if (await replace(db, whole, fresh, foldAll([...whole.entries, ...fresh]))) return fresh.length;
+    if (fresh.length === 0) return null;
+    const shelf = foldAll([...whole.entries, ...fresh]);
+    if (await replace(db, whole, fresh, shelf)) return { shelf, folds: whole.mark.folds + 1, added: fresh.length };
   }
 }

@@ -25,11 +25,15 @@ function rowsOf(shelf: Shelf, stored?: Shelf): ShelfRow[] {
   return rows;
 }
 
+function thingsIn(text: string): Map<string, Thing> {
+  const things = new Map<string, Thing>();
+  for (const thing of JSON.parse(text) as Thing[]) things.set(thing.id, thing);
+  return things;
+}
+
 export function shelfOf(rows: readonly ShelfRow[], mark: ShelfMark): Shelf {
   const byNoun = new Map(rows.map((row) => [row.noun, row.text]));
-  const things = Object.fromEntries(
-    NOUNS.map((noun) => [noun, new Map((JSON.parse(byNoun.get(noun) ?? '[]') as Thing[]).map((thing) => [thing.id, thing]))]),
-  ) as unknown as Things;
+  const things = Object.fromEntries(NOUNS.map((noun) => [noun, thingsIn(byNoun.get(noun) ?? '[]')])) as unknown as Things;
   return {
     last: mark.last,
     entries: mark.entries,

@@ -24,7 +24,7 @@ test('a mould’s page says where it stands, how sound it is, what it has shot a
   expect(await main.textContent()).toContain(titleOf(demoShelf, demoShelf.things.master.get(workingMould.master ?? ('' as never))));
   const last = workingMould.runs?.at(-1);
   await page
-    .locator('.history-line', { hasText: `${last?.shots} shot` })
+    .locator('.history-line', { hasText: `${last?.good} good` })
     .filter({ hasText: dayInWords(last?.on ?? ('' as never)) })
     .first()
     .waitFor();

@@ -3,12 +3,12 @@ import type { FlagKind } from '../../src/domain/entry.ts';
 import { rulesOf } from '../../src/domain/flag.ts';
 import { mouldFlags } from '../../src/domain/flag-mould.ts';
 import type { Mould, Run } from '../../src/domain/shelf.ts';
-import { aMould, day, nextId } from '../support/builders.ts';
+import { aMould, day } from '../support/builders.ts';
 
 const rules = rulesOf(day('2025-06-20'), {});
 const kinds = (mould: Mould) => mouldFlags(mould, rules).map(({ kind, level }) => `${kind} ${level}`);
 const only = (mould: Mould, kind: FlagKind) => mouldFlags(mould, rules).find((flag) => flag.kind === kind);
-const run = (on: string, good: number, rejects: number): Run => ({ entry: nextId(), on: day(on), shots: good + rejects, good, rejects });
+const run = (on: string, good: number, rejects: number): Run => ({ on: day(on), good, rejects });
 
 describe('a mould’s grade', () => {
   it('asks for a failed one to be moved out, names its faults, and says no more about it', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Celsius, DesignId, EntryId, Kilopascals } from '../../src/domain/brand.ts';
+import type { Celsius, DesignId, Kilopascals } from '../../src/domain/brand.ts';
 import type { Run, Thing } from '../../src/domain/shelf.ts';
 import { SI_UNITS, type Units } from '../../src/domain/units.ts';
 import { settingsThatWork } from '../../src/views/mould-facts.ts';
@@ -17,7 +17,6 @@ import {
   aWax,
   codeOf,
   day,
-  nextId,
   sha,
 } from '../support/builders.ts';
 
@@ -39,9 +38,7 @@ const base = {
 const page = (mould: Thing<'mould'>, others: readonly Thing[] = [], units: Units = SI_UNITS) =>
   mouldPageOf(aShelf([cabinet, drawer, away, design, master, wax, mould, ...others]), mould.id, today, units);
 const run = (over: Partial<Run>): Run => ({
-  entry: nextId<EntryId>(),
   on: day('2024-02-11'),
-  shots: 10,
   good: 40,
   rejects: 0,
   wax: wax.id,
