@@ -50,6 +50,7 @@ export function runCommand(mould: MouldId, draft: RunDraft, units: Units): LogRu
   const { waxC, pressureKpa, holdS } = figures as { [field: string]: number | undefined };
   return {
     mould,
+    units,
     shots: draft.shots,
     rejects: draft.rejects,
     wax: (draft.wax || undefined) as WaxId | undefined,

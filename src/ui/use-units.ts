@@ -1,3 +1,5 @@
+import { signal } from '@preact/signals';
+import type { Deps } from '../actions/deps.ts';
 import { LENGTH_UNITS, MASS_UNITS, PRESSURE_UNITS, SI_UNITS, TEMPERATURE_UNITS, type Units } from '../domain/units.ts';
 import { useDeps } from './studio.tsx';
 
@@ -5,11 +7,16 @@ function oneOf<T extends string>(list: readonly T[], raw: unknown, otherwise: T)
   return list.includes(raw as T) ? (raw as T) : otherwise;
 }
 
+const KEPT_AS = 'units';
+/** Raised by every choice, so that each screen that shows a figure is drawn again. */
+const choices = signal(0);
 let last: { readonly raw: string; readonly units: Units } = { raw: '', units: SI_UNITS };
 
 /** The units this device shows figures in; SI until somebody chooses. The very same object until the choice changes. */
 export function useUnits(): Units {
-  const kept = useDeps().settings.get<Partial<Record<keyof Units, unknown>>>('units');
+  const { settings } = useDeps();
+  void choices.value;
+  const kept = settings.get<Partial<Record<keyof Units, unknown>>>(KEPT_AS);
   const raw = JSON.stringify(kept ?? null);
   if (raw !== last.raw) {
     last = {
@@ -23,4 +30,10 @@ export function useUnits(): Units {
     };
   }
   return last.units;
+}
+
+/** Shows every figure in these from now on. What is recorded stays as it is. */
+export function chooseUnits({ settings }: Pick<Deps, 'settings'>, units: Units): void {
+  settings.set(KEPT_AS, units);
+  choices.value++;
 }

@@ -1,9 +1,11 @@
 import { piecesByPlace, STANDING } from '../domain/filling.ts';
+import { sayMass } from '../domain/measure-words.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../domain/title.ts';
+import type { Units } from '../domain/units.ts';
 
 /** What a thing is in a few words, besides its title: its kind, size, how many, how much. */
-export function detailOf(shelf: Shelf, thing: Thing): readonly string[] {
+export function detailOf(shelf: Shelf, thing: Thing, units?: Units): readonly string[] {
   const parts: (string | undefined)[] = [thing.noun === 'place' ? (thing.kind ?? 'place') : NOUN_WORD[thing.noun]];
   if (thing.noun === 'place' || thing.noun === 'design')
     parts.push(...(thing.periods ?? []).map((id) => shelf.things.period.get(id)?.name));
@@ -13,7 +15,7 @@ export function detailOf(shelf: Shelf, thing: Thing): readonly string[] {
   if (thing.noun === 'injectedWax' || thing.noun === 'casting' || thing.noun === 'want') parts.push(pieces(thing.pieces ?? 0));
   if (thing.noun === 'casting' || thing.noun === 'want') parts.push(thing.metal);
   if (thing.noun === 'master') parts.push(thing.kind);
-  if (thing.noun === 'wax') parts.push(`${Math.round(thing.grams)} g`);
+  if (thing.noun === 'wax') parts.push(sayMass(thing.grams, units));
   return parts.filter((part) => part !== undefined && part !== '') as string[];
 }
 

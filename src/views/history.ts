@@ -2,7 +2,7 @@ import type { EntryId, PlaceId, Sha256, WaxId } from '../domain/brand.ts';
 import { dayInWords } from '../domain/day-words.ts';
 import type { Entry } from '../domain/entry.ts';
 import { FIELD_WORDS } from '../domain/field-words.ts';
-import { sayCount, sayMass, sayPressure, sayTemperature } from '../domain/measure-words.ts';
+import { sayCount, sayLength, sayMass, sayPressure, sayTemperature } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
 import type { Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
@@ -77,7 +77,7 @@ function saysOf(shelf: Shelf, entry: Entry, units: Units): string {
     case 'cast':
       return `Cast in ${entry.metal}: ${entry.sound} sound${entry.scrap ? `; scrap: ${counted(entry.scrap)}` : ''}.`;
     case 'measured':
-      return `Measured${entry.sizes?.length ? `: ${entry.sizes.map((size) => `${size.name} ${size.mm} mm`).join(', ')}` : ''}${entry.grams ? `, ${sayMass(entry.grams, units)}` : ''}.`;
+      return `Measured${entry.sizes?.length ? `: ${entry.sizes.map((size) => `${size.name} ${sayLength(size.mm, units)}`).join(', ')}` : ''}${entry.grams ? `, ${sayMass(entry.grams, units)}` : ''}.`;
     case 'issued':
       return `${entry.pieces ? sayCount(entry.pieces, 'piece') : entry.grams ? sayMass(entry.grams, units) : 'Some'} ${entry.reason}${entry.to ? ` to ${entry.to}` : ''}.`;
     case 'withdrawn':

@@ -57,7 +57,7 @@ export function thingPage(shelf: Shelf, id: string, units: Units, flagsTo: (id: 
     facts: factsOf(shelf, thing, units),
     ...(thing.note ? { note: thing.note } : {}),
     related: relatedTo(shelf, thing)
-      .map(({ heading, things }) => ({ heading, rows: things.map((each) => rowOf(shelf, each, flagsTo)) }))
+      .map(({ heading, things }) => ({ heading, rows: things.map((each) => rowOf(shelf, each, flagsTo, units)) }))
       .filter(({ rows }) => rows.length > 0),
   };
 }

@@ -11,6 +11,7 @@ import { searchIndexOf } from '../domain/search-index.ts';
 import type { Period, Place, Shelf, Thing } from '../domain/shelf.ts';
 import { isSpent } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
+import type { Units } from '../domain/units.ts';
 import { parseYear, spanInYears, yearInWords } from '../domain/year.ts';
 import { detailOf } from './detail.ts';
 import { type OnFront, onFront } from './front-of.ts';
@@ -63,7 +64,7 @@ export interface WhereIs {
 }
 
 /** Answers to what was typed, best first: periods with their drawers, then things with the place they stand in. */
-export function whereIs(shelf: Shelf, query: string): WhereIs {
+export function whereIs(shelf: Shelf, query: string, units?: Units): WhereIs {
   const year = parseYear(query);
   const inYear = isProblem(year) ? [] : periodsHolding(shelf, year);
   const coded = codedThing(shelf, query);
@@ -76,7 +77,7 @@ export function whereIs(shelf: Shelf, query: string): WhereIs {
   return {
     ...(isProblem(year) ? {} : { year: yearInWords(year) }),
     periods: periods.map((period) => periodAnswer(shelf, period)),
-    things: things.map((thing) => thingAnswer(shelf, thing)),
+    things: things.map((thing) => thingAnswer(shelf, thing, units)),
     more: count + (coded ? 1 : 0) - things.length,
     corrections: found.corrections,
   };
@@ -131,14 +132,14 @@ function placesOfPeriods(shelf: Shelf): ReadonlyMap<PeriodId, readonly Place[]> 
   return byPeriod;
 }
 
-export function thingAnswer(shelf: Shelf, thing: Thing): ThingAnswer {
+export function thingAnswer(shelf: Shelf, thing: Thing, units?: Units): ThingAnswer {
   const place = thing.noun === 'place' ? thing.id : thing.at;
   const picture = thing.pictures?.at(-1);
   return {
     id: thing.id,
     noun: thing.noun,
     title: titleOf(shelf, thing),
-    detail: detailOf(shelf, thing).join(' · '),
+    detail: detailOf(shelf, thing, units).join(' · '),
     place: pathText(shelf, place),
     front: onFront(shelf, place),
     states: statesOf(shelf, thing),

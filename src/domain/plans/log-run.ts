@@ -6,6 +6,7 @@ import type { WaxFault } from '../fault.ts';
 import { formProblem } from '../form-problem.ts';
 import { type Problem, problem } from '../problem.ts';
 import type { InjectedWax, Mould, Shelf } from '../shelf.ts';
+import type { Units } from '../units.ts';
 import { unconfirmed } from '../warning.ts';
 import { runWarnings } from './run-warnings.ts';
 import { allWritten, notAhead } from './written.ts';
@@ -24,6 +25,8 @@ export interface LogRun {
   readonly note?: string | undefined;
   readonly pictures?: readonly Sha256[] | undefined;
   readonly on?: Day | undefined;
+  /** What warnings are to be read in. */
+  readonly units?: Units | undefined;
   /** The warnings were read. */
   readonly confirmed?: boolean | undefined;
 }
@@ -44,7 +47,7 @@ export function pileFor(shelf: Shelf, mould: MouldId, wax: WaxId | undefined, at
 
 /** One sitting of shots of one mould: the shots, what was thrown out and why, the wax, the settings, and where the good waxes went. */
 export function planLogRun(shelf: Shelf, desk: Desk, command: LogRun): readonly Entry[] | Problem {
-  const { confirmed, on, to, rejects: all = {}, ...rest } = command;
+  const { confirmed, on, to, units: _, rejects: all = {}, ...rest } = command;
   const mould = shelf.things.mould.get(command.mould);
   if (!mould) return problem('This mould is no longer recorded.', 'Nothing has been written down; what you typed is still in the form.');
   const ahead = notAhead(on, desk.today);

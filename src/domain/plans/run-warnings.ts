@@ -1,13 +1,17 @@
 import type { Celsius, InjectorId, Kilopascals, WaxId } from '../brand.ts';
 import { dayInWords } from '../day-words.ts';
+import { sayPressure, sayTemperature } from '../measure-words.ts';
 import type { Injector, Mould, Shelf, Wax } from '../shelf.ts';
 import { titleOf } from '../title.ts';
+import type { Units } from '../units.ts';
 
 export interface RunChoice {
   readonly wax?: WaxId | undefined;
   readonly injector?: InjectorId | undefined;
   readonly waxC?: Celsius | undefined;
   readonly pressureKpa?: Kilopascals | undefined;
+  /** What the warnings are to be read in; SI where nobody chose. */
+  readonly units?: Units | undefined;
 }
 
 /** What a careful caster would say before this mould, wax, injector and setting are used together. */
@@ -28,7 +32,7 @@ export function mouldWarnings(mould: Mould): readonly string[] {
   return warnings;
 }
 
-function waxWarnings(shelf: Shelf, wax: Wax, injector: Injector | undefined, { waxC }: RunChoice): readonly string[] {
+function waxWarnings(shelf: Shelf, wax: Wax, injector: Injector | undefined, { waxC, units }: RunChoice): readonly string[] {
   const name = titleOf(shelf, wax);
   const warnings: string[] = [];
   if (wax.use === 'sticky') warnings.push(`${name} is a sticky wax: it holds pieces in place and is not for injecting.`);
@@ -43,15 +47,16 @@ function waxWarnings(shelf: Shelf, wax: Wax, injector: Injector | undefined, { w
     warnings.push(`${titleOf(shelf, injector)} is said to hold ${titleOf(shelf, shelf.things.wax.get(injector.holds))}, not ${name}.`);
   }
   if (waxC !== undefined && wax.injectHighC !== undefined && waxC > wax.injectHighC) {
-    warnings.push(`${waxC} °C is hotter than the ${wax.injectHighC} °C written down for ${name}.`);
+    warnings.push(`${sayTemperature(waxC, units)} is hotter than the ${sayTemperature(wax.injectHighC, units)} written down for ${name}.`);
   }
   if (waxC !== undefined && wax.injectLowC !== undefined && waxC < wax.injectLowC) {
-    warnings.push(`${waxC} °C is cooler than the ${wax.injectLowC} °C written down for ${name}.`);
+    warnings.push(`${sayTemperature(waxC, units)} is cooler than the ${sayTemperature(wax.injectLowC, units)} written down for ${name}.`);
   }
   return warnings;
 }
 
-function pressureWarnings(shelf: Shelf, injector: Injector | undefined, { pressureKpa }: RunChoice): readonly string[] {
+function pressureWarnings(shelf: Shelf, injector: Injector | undefined, { pressureKpa, units }: RunChoice): readonly string[] {
   if (pressureKpa === undefined || injector?.maxKpa === undefined || pressureKpa <= injector.maxKpa) return [];
-  return [`${pressureKpa} kPa is more than the ${injector.maxKpa} kPa that ${titleOf(shelf, injector)} is made for.`];
+  const [set, most] = [sayPressure(pressureKpa, units), sayPressure(injector.maxKpa, units)];
+  return [`${set} is more than the ${most} that ${titleOf(shelf, injector)} is made for.`];
 }

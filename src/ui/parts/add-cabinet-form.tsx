@@ -1,26 +1,42 @@
 import { addCabinet } from '../../actions/add-cabinet.ts';
-import { beside } from '../../domain/form-problem.ts';
+import { beside, formProblem } from '../../domain/form-problem.ts';
+import { isProblem } from '../../domain/problem.ts';
+import { parseTypedNumber } from '../../domain/typed-number.ts';
+import { lengthIn, mmFrom } from '../../domain/units.ts';
 import { go, to } from '../router.ts';
 import { useDeps } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
+import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
 import { Stepper } from './stepper.tsx';
 
-const START = { name: '', rows: 6, columns: 2, widthMm: '900', heightMm: '1000' };
+/** Outside of a front to start from, mm. */
+const [WIDTH, HEIGHT] = [900, 1000];
 
 /** A new cabinet: how many drawers it has, and its size, are enough to draw its front. */
 export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
   const deps = useDeps();
-  const { values, set, clear } = useDraft('add-cabinet', () => START);
+  const { length } = useUnits();
+  const shown = (mm: number) => String(Math.round(lengthIn(mm, length) * 10) / 10);
+  const { values, set, clear } = useDraft(`add-cabinet:${length}`, () => ({
+    name: '',
+    rows: 6,
+    columns: 2,
+    widthMm: shown(WIDTH),
+    heightMm: shown(HEIGHT),
+  }));
   const save = useSave();
-  const mm = (typed: string) => (typed.trim() === '' ? Number.NaN : Number(typed.replace(',', '.')));
-  const submit = () =>
-    save.run(
-      (confirmed) => addCabinet(deps, { ...values, widthMm: mm(values.widthMm), heightMm: mm(values.heightMm), confirmed }),
+  function submit(): void {
+    const [width, height] = [parseTypedNumber(values.widthMm), parseTypedNumber(values.heightMm)];
+    if (isProblem(width) || width === undefined) return save.show(formProblem({ widthMm: width?.says ?? 'Say how wide it is.' }));
+    if (isProblem(height) || height === undefined) return save.show(formProblem({ heightMm: height?.says ?? 'Say how high it is.' }));
+    const size = { widthMm: tenths(mmFrom(width, length)), heightMm: tenths(mmFrom(height, length)) };
+    void save.run(
+      (confirmed) => addCabinet(deps, { ...values, ...size, confirmed }),
       ([cabinet]) => {
         clear();
         onClose();
@@ -28,13 +44,14 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
         return `${values.name.trim()} stands on your shelves, with ${values.rows * values.columns} drawers.`;
       },
     );
+  }
   return (
     <Sheet title="Add a cabinet" onClose={onClose}>
       <form
         class="form"
         onSubmit={(event) => {
           event.preventDefault();
-          void submit();
+          submit();
         }}
       >
         <Field
@@ -51,7 +68,7 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
         <div class="two">
           <Field
             label="Width of its front"
-            unit="mm"
+            unit={length}
             keys="decimal"
             value={values.widthMm}
             onInput={(widthMm) => set({ widthMm })}
@@ -59,7 +76,7 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
           />
           <Field
             label="Height"
-            unit="mm"
+            unit={length}
             keys="decimal"
             value={values.heightMm}
             onInput={(heightMm) => set({ heightMm })}
@@ -75,3 +92,5 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
     </Sheet>
   );
 }
+
+const tenths = (mm: number) => Math.round(mm * 10) / 10;

@@ -13,8 +13,9 @@ import { ThingRows } from './thing-rows.tsx';
 /** What is in a drawer, as it slides over or opens beside its cabinet. */
 export function DrawerContents({ id, sought }: { id: string; sought: string }) {
   const shelf = useShelf();
-  const attention = attentionOf(shelf, useDeps().today(), useUnits());
-  const page = placePage(shelf, id as PlaceId, attention.byPlace, (thing) => attentionTo(attention, thing));
+  const units = useUnits();
+  const attention = attentionOf(shelf, useDeps().today(), units);
+  const page = placePage(shelf, id as PlaceId, attention.byPlace, (thing) => attentionTo(attention, thing), units);
   if (!page) return <p>This place is no longer recorded.</p>;
   return (
     <div class="contents">

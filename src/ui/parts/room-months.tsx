@@ -48,7 +48,7 @@ export function RoomMonths() {
       months[room.month] = { ...(typeof lowC === 'number' ? { lowC } : {}), ...(typeof highC === 'number' ? { highC } : {}) };
     }
     void save.run(
-      () => setRoomTable(deps, { months }),
+      () => setRoomTable(deps, { months, units }),
       (entries) => {
         clear();
         set({ typed: [] });

@@ -23,10 +23,11 @@ const NOWHERE = 'nowhere';
 /** A drawer, cabinet, room or box, or who has what away. */
 export function PlaceScreen({ id }: { id: string }) {
   const shelf = useShelf();
-  const attention = attentionOf(shelf, useDeps().today(), useUnits());
+  const units = useUnits();
+  const attention = attentionOf(shelf, useDeps().today(), units);
   const flagsTo = (thing: string) => attentionTo(attention, thing);
   if (id === NOWHERE) {
-    const rows = rowsNowhere(shelf, flagsTo);
+    const rows = rowsNowhere(shelf, flagsTo, units);
     return (
       <Screen title="Standing nowhere">
         <p>Recorded, but nobody has said where. Scan them into a drawer, or open one and move it.</p>
@@ -35,7 +36,7 @@ export function PlaceScreen({ id }: { id: string }) {
       </Screen>
     );
   }
-  const page = placePage(shelf, id as PlaceId, attention.byPlace, flagsTo);
+  const page = placePage(shelf, id as PlaceId, attention.byPlace, flagsTo, units);
   if (!page) {
     return (
       <Screen title="Not recorded">

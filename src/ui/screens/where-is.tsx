@@ -10,6 +10,7 @@ import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { route, to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
+import { useUnits } from '../use-units.ts';
 
 /** Finds where anything stands, by a few letters, a code or a year. */
 export function WhereIsScreen(_: object) {
@@ -99,7 +100,8 @@ function Periods({ onPick }: { onPick: (query: string) => void }) {
 
 function Answers({ query }: { query: string }) {
   const shelf = useShelf();
-  const { periods, things, more, corrections, year } = useMemo(() => whereIs(shelf, query), [shelf, query]);
+  const units = useUnits();
+  const { periods, things, more, corrections, year } = useMemo(() => whereIs(shelf, query, units), [shelf, query, units]);
   const isNothing = periods.length === 0 && things.length === 0;
   return (
     <div>

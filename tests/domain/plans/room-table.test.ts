@@ -31,8 +31,8 @@ describe('the workshop’s months', () => {
   it.each([
     [{ lowC: 20, highC: 19.5 }, 'August: the low is higher than the high.'],
     [{ lowC: 20 }, 'August: give both the low and the high.'],
-    [{ lowC: -41, highC: 3 }, 'August: between -40 and 60 °C.'],
-    [{ lowC: 3, highC: Number.NaN }, 'August: between -40 and 60 °C.'],
+    [{ lowC: -41, highC: 3 }, 'August: between −40 °C and 60 °C.'],
+    [{ lowC: 3, highC: Number.NaN }, 'August: between −40 °C and 60 °C.'],
   ])('refuses %o beside its month, and writes nothing', (month, says) => {
     const outcome = plan({ months: { '8': month, '7': { lowC: 1, highC: 2 } } });
     expect(isProblem(outcome) && beside(outcome, '8')).toBe(says);
