@@ -64,7 +64,21 @@ export const ENTRY_KINDS = [
 export type EntryKind = (typeof ENTRY_KINDS)[number];
 
 /** Why a thing was taken out of use. The first two are ends of a mould's life; `dud` was never sound; the others say nothing about it. */
-export const RETIREMENTS = ['worn out', 'torn', 'dud', 'replaced', 'lost', 'given away', 'not wanted'] as const;
+export const RETIREMENTS = [
+  'worn out',
+  'torn',
+  'dud',
+  'broken',
+  'replaced',
+  'used up',
+  'done',
+  'lost',
+  'sold',
+  'given away',
+  'discontinued',
+  'removed',
+  'not wanted',
+] as const;
 export type Retirement = (typeof RETIREMENTS)[number];
 
 /** Why something left the studio, or the wax tub. */

@@ -1,14 +1,15 @@
 import type { DesignId, PlaceId } from './brand.ts';
 import type { Noun } from './noun.ts';
+import { LEFT } from './retirement.ts';
 import type { Shelf, Thing } from './shelf.ts';
 
 /** What can stand in a place and takes room there. */
 export const STANDING = ['mould', 'master', 'injectedWax', 'casting', 'wax', 'injector', 'flask'] as const satisfies readonly Noun[];
 export type StandingNoun = (typeof STANDING)[number];
 
-/** Whether a thing takes room where it stands: what was lost or given away does not, though its record says where it was. */
+/** Whether a thing takes room where it stands: what was lost, sold or given away does not, though its record says where it was. */
 export function takesRoom(thing: Thing): boolean {
-  return thing.at !== undefined && thing.retired?.reason !== 'lost' && thing.retired?.reason !== 'given away';
+  return thing.at !== undefined && !(thing.retired && LEFT.includes(thing.retired.reason));
 }
 
 /** Pieces a thing counts for: a pile of waxes or castings its pieces, anything else one. */

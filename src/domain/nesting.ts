@@ -1,7 +1,7 @@
 import type { PlaceId } from './brand.ts';
 import type { Place, Shelf } from './shelf.ts';
 import { titleOf } from './title.ts';
-import { placesAround } from './whereabouts.ts';
+import { placeAround, placesAround } from './whereabouts.ts';
 
 /** What a place is called on its own front: the short label where there is one. */
 export function labelOf(shelf: Shelf, place: Place): string {
@@ -28,7 +28,7 @@ export function childrenOf(shelf: Shelf): ReadonlyMap<PlaceId | undefined, reado
   if (known) return known;
   const children = new Map<PlaceId | undefined, Place[]>();
   for (const place of shelf.things.place.values()) {
-    const within = place.in !== undefined && shelf.things.place.has(place.in) ? place.in : undefined;
+    const within = placeAround(shelf, place);
     const list = children.get(within);
     if (list) list.push(place);
     else children.set(within, [place]);

@@ -27,7 +27,6 @@ export interface Front extends Fill {
 }
 
 const NO_RECT: FrontRect = { x: 0, y: 0, w: 0, h: 0 };
-const DEPTH_MAX = 8;
 
 /** A front counts for all that is behind it: boxes in the drawer too, unless it is a room. */
 export function front(shelf: Shelf, place: Place, marks: PlaceMarks, rect = NO_RECT): Front {
@@ -40,7 +39,7 @@ export function front(shelf: Shelf, place: Place, marks: PlaceMarks, rect = NO_R
     rect,
     periods: (place.periods ?? []).flatMap((id) => shelf.things.period.get(id)?.name ?? []),
     ...(place.capacity === undefined ? {} : { capacity: place.capacity }),
-    ...(place.kind === 'room' ? fillOf(shelf, place.id, marks) : deepFillOf(shelf, place.id, marks, 0)),
+    ...(place.kind === 'room' ? fillOf(shelf, place.id, marks) : deepFillOf(shelf, place.id, marks)),
   };
 }
 
@@ -57,11 +56,11 @@ export function fillOf(shelf: Shelf, id: PlaceId, marks: PlaceMarks): Fill {
   return { pieces, counts, marks: marks.get(id) ?? [] };
 }
 
-function deepFillOf(shelf: Shelf, id: PlaceId, marks: PlaceMarks, depth: number): Fill {
+function deepFillOf(shelf: Shelf, id: PlaceId, marks: PlaceMarks): Fill {
   const own = fillOf(shelf, id, marks);
   const inside = childrenOf(shelf).get(id);
-  if (!inside || depth > DEPTH_MAX) return own;
-  const parts = [own, ...inside.map((inner) => deepFillOf(shelf, inner.id, marks, depth + 1))];
+  if (!inside) return own;
+  const parts = [own, ...inside.map((inner) => deepFillOf(shelf, inner.id, marks))];
   const counts: { [N in StandingNoun]?: number } = {};
   for (const part of parts) for (const noun of STANDING) if (part.counts[noun]) counts[noun] = (counts[noun] ?? 0) + part.counts[noun];
   return { pieces: parts.reduce((sum, part) => sum + part.pieces, 0), counts, marks: together(parts.map((part) => part.marks)) };

@@ -1,6 +1,7 @@
 import type { PlaceId } from '../domain/brand.ts';
 import { STANDING } from '../domain/filling.ts';
 import { layFront } from '../domain/front-layout.ts';
+import { isGone } from '../domain/gone.ts';
 import { childrenOf } from '../domain/nesting.ts';
 import type { Place, Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
@@ -52,11 +53,9 @@ function draw(shelf: Shelf, marks: PlaceMarks): Fronts {
   const children = childrenOf(shelf);
   const cabinets: CabinetFront[] = [];
   const elsewhere: Front[] = [];
-  const seen = new Set<PlaceId>();
 
   function visit(place: Place, room: string | undefined): void {
-    if (seen.has(place.id) || place.retired) return;
-    seen.add(place.id);
+    if (isGone(shelf, place)) return;
     const inside = children.get(place.id) ?? [];
     if (place.kind === 'cabinet') {
       cabinets.push(cabinetFront(shelf, place, inside, marks, room));
@@ -70,13 +69,11 @@ function draw(shelf: Shelf, marks: PlaceMarks): Fronts {
   }
 
   for (const place of children.get(undefined) ?? []) visit(place, undefined);
-  // What two devices put inside each other has no top; it is shown all the same.
-  for (const place of shelf.things.place.values()) if (place.kind === 'cabinet') visit(place, undefined);
   return { cabinets, elsewhere, nowhere: nowhereIn(shelf), things: thingsIn(shelf) };
 }
 
 function cabinetFront(shelf: Shelf, cabinet: Place, children: readonly Place[], marks: PlaceMarks, room: string | undefined): CabinetFront {
-  const inside = children.filter((child) => child.kind !== 'cabinet' && !child.retired);
+  const inside = children.filter((child) => child.kind !== 'cabinet' && !isGone(shelf, child));
   const { widthMm, heightMm, isDrawn, rects } = layFront(cabinet, inside);
   const shown = inside.length > 0 ? inside : [cabinet];
   const name = titleOf(shelf, cabinet);

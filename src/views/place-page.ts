@@ -2,6 +2,7 @@ import type { Day, PlaceId, Sha256, ThingId } from '../domain/brand.ts';
 import { dayInWords } from '../domain/day-words.ts';
 import { STANDING } from '../domain/filling.ts';
 import type { Flag, Level } from '../domain/flag.ts';
+import { isGone } from '../domain/gone.ts';
 import { childrenOf, labelOf, pathText, placesWithin } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
@@ -75,8 +76,8 @@ export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo:
     room: own.capacity === undefined ? '' : over > 0 ? `over-full by ${over}` : over === 0 ? 'just full' : `room for ${-over} more`,
     isOverFull: over > 0,
     facts: factsOf(place),
-    inside: (childrenOf(shelf).get(id) ?? []).filter((inner) => !inner.retired).map((inner) => front(shelf, inner, marks)),
-    rows: rowsIn(shelf, id, flagsTo),
+    inside: (childrenOf(shelf).get(id) ?? []).filter((inner) => !isGone(shelf, inner)).map((inner) => front(shelf, inner, marks)),
+    rows: rowsIn(shelf, id, flagsTo, units),
   };
 }
 

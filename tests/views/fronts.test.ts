@@ -80,6 +80,27 @@ test('two cabinets put into each other are both drawn, once', () => {
   expect(frontsOf(aShelf([{ ...a, in: b.id }, b]), new Map()).cabinets.map(({ name }) => name)).toEqual(['One', 'Other']);
 });
 
+test('places put into each other on two phones are shown, and what is in them is counted once', () => {
+  const a = aPlace({ kind: 'box', name: 'Tin' });
+  const b = aPlace({ kind: 'box', name: 'Tray', in: a.id });
+  const { elsewhere } = frontsOf(aShelf([{ ...a, in: b.id }, b, aMould({ at: b.id }), aMaster({ at: a.id })]), new Map());
+  expect(elsewhere.map(({ label, pieces }) => [label, pieces])).toEqual([['Tin', 2]]);
+});
+
+test('a place taken out of use is drawn as long as something is in it, or in a box inside it', () => {
+  const retired = { on: day('2024-04-01'), reason: 'removed' as const };
+  const full = { ...drawer, retired };
+  const empty = aPlace({ label: 'A4', in: chest.id, retired });
+  const inTin = aMaster({ at: tin.id });
+  const drawn = (...things: Parameters<typeof aShelf>[0] & object) =>
+    frontsOf(aShelf([chest, full, empty, tin, aPlace({ label: 'A5', in: chest.id }), ...things]), new Map()).cabinets[0]?.fronts.map(
+      ({ label }) => label,
+    );
+  expect(drawn(inTin)).toEqual(['A3', 'A5']);
+  expect(drawn()).toEqual(['A5']);
+  expect(drawn({ ...inTin, retired: { ...retired, reason: 'lost' } })).toEqual(['A5']);
+});
+
 test('it is plain data, fit to be remembered, and the very same while nothing changed', () => {
   const fronts = frontsOf(shelf, marks);
   expect(structuredClone(fronts)).toEqual(JSON.parse(JSON.stringify(fronts)));

@@ -75,10 +75,4 @@ describe('retiring', () => {
       says: 'Dolphin 1 was retired already, on 9 January 2024: torn.',
     });
   });
-
-  it('of a drawer that still holds things is asked about', () => {
-    const warned = planRetire(shelf, aDesk(), { of: drawer.id, reason: 'replaced' });
-    expect(isWarning(warned) && warned.warnings).toEqual(['1 thing still stands in Drawer A2.']);
-    expect(planRetire(shelf, aDesk(), { of: drawer.id, reason: 'replaced', confirmed: true })).toHaveLength(1);
-  });
 });
