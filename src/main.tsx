@@ -8,7 +8,7 @@ import { askPersist, keeping } from './device/persist.ts';
 import { openSettings } from './device/settings.ts';
 import { watchUpdates } from './device/updates.ts';
 import type { Day } from './domain/brand.ts';
-import { isProblem } from './domain/problem.ts';
+import { isProblem, problem } from './domain/problem.ts';
 import { openKeeper } from './store/keeper.ts';
 import { App } from './ui/app.tsx';
 import { BrokenScreen } from './ui/screens/broken.tsx';
@@ -65,14 +65,14 @@ async function start(): Promise<void> {
       return;
     }
   }
-  const drafts = openDrafts(name);
+  const drafts = openDrafts(name, today);
   const deps: Deps = {
     keeper,
     isDemo,
     today,
     settings,
     drafts,
-    updates: watchUpdates(),
+    updates: watchUpdates(drafts.isHeld),
     install: watchInstall(),
     badge: isDemo ? () => undefined : setBadge,
     keeping,
@@ -90,4 +90,13 @@ async function start(): Promise<void> {
   );
 }
 
-void start();
+/** Whatever goes wrong on the way is said, with how to try again: a blank page says nothing. */
+start().catch((error: unknown) => {
+  const root = document.getElementById('app');
+  if (!root) return;
+  // A root of its own: what was half drawn into the other one cannot be drawn over.
+  const fresh = document.createElement('div');
+  root.replaceWith(fresh);
+  const says = `Something went wrong while opening (${String(error).slice(0, 160)}).`;
+  render(<BrokenScreen problem={problem(says, 'Everything saved before is untouched.')} />, fresh);
+});

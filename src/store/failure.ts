@@ -17,7 +17,7 @@ export function storageProblem(error: unknown): Problem {
   if (names.includes('QuotaExceededError')) {
     return problem(
       'This device has no room left, so it could not be saved.',
-      `${KEPT} Free some space (pictures take the most), then try again.`,
+      `${KEPT} Free some room on the device (photos, films or apps you no longer need, or what other sites keep in this browser), then try again.`,
     );
   }
   if (names.includes('VersionError')) {

@@ -10,7 +10,7 @@ import { storageProblem } from './failure.ts';
 import { Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { entriesOf, type History, readHistory, readJournal } from './pages.ts';
-import { keepPictures, type Picture, readPicture } from './pictures.ts';
+import { dropPictures, keepPictures, type Picture, readPicture } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
 import { makeTurns } from './turns.ts';
@@ -52,6 +52,8 @@ export interface Keeper {
   /** Takes in what other tabs wrote while this one slept. */
   catchUp(): Promise<void>;
   keepPictures(pictures: readonly Picture[]): Promise<Problem | undefined>;
+  /** Throws away those of these pictures that no entry names. */
+  dropPictures(shas: readonly Sha256[]): Promise<Problem | undefined>;
   picture(sha: Sha256, size: 'whole' | 'thumb'): Promise<Blob | undefined>;
   /** Small things that can be made again, such as what the first screen showed last. */
   recall(key: string): Promise<unknown>;
@@ -199,6 +201,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       }),
     catchUp: () => quietly(() => held.catchUp()),
     keepPictures: (pictures) => safely(() => keepPictures(db, pictures).then(() => undefined)),
+    dropPictures: (shas) => safely(() => dropPictures(db, shas).then(() => undefined)),
     picture: (sha, size) => readPicture(db, sha, size),
     recall: async (key) => (await db.meta.get(`recall:${key}`))?.value,
     remember: (key, value) =>

@@ -16,6 +16,22 @@ export async function keepPictures(db: MouldkeepDb, pictures: readonly Picture[]
   });
 }
 
+/** Throws pictures away that no entry names. Gives those it threw away. */
+export async function dropPictures(db: MouldkeepDb, shas: readonly Sha256[]): Promise<readonly Sha256[]> {
+  return db.transaction('rw', db.tail, db.pages, db.pictures, db.thumbs, async () => {
+    const named = new Set<Sha256>();
+    const look = ({ text }: { readonly text: string }) => {
+      for (const sha of shas) if (text.includes(sha)) named.add(sha);
+    };
+    await db.tail.each(look);
+    await db.pages.each(look);
+    const dropped = shas.filter((sha) => !named.has(sha));
+    await db.pictures.bulkDelete([...dropped]);
+    await db.thumbs.bulkDelete([...dropped]);
+    return dropped;
+  });
+}
+
 function blobOf(row: PictureRow | undefined): Blob | undefined {
   return row ? new Blob([row.bytes], { type: row.type }) : undefined;
 }

@@ -2,8 +2,6 @@ import { route } from './router.ts';
 
 /** The move form as typed, and the list it has gathered. */
 export interface MoveDraft {
-  /** What the screen was opened for: another opening starts another list. */
-  readonly asked: string;
   readonly things: readonly string[];
   readonly how: string;
   readonly to: string;
@@ -16,7 +14,6 @@ export interface MoveDraft {
 export function startMove(): MoveDraft {
   const { query } = route.value;
   return {
-    asked: query.toString(),
     things: (query.get('things') ?? '').split(',').filter(Boolean),
     how: query.get('lend') === 'yes' ? 'lend' : 'move',
     to: query.get('to') ?? '',

@@ -11,8 +11,6 @@ import { FORMS } from './forms.ts';
 
 /** The form for something new, as typed. */
 export interface NewDraft {
-  /** The address it was opened with. */
-  readonly asked: string;
   readonly typed: Typed;
   readonly at: string;
   /** Pieces of a pile, or wax in a tub. */

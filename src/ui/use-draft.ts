@@ -1,4 +1,5 @@
 import { useCallback, useRef, useState } from 'preact/hooks';
+import type { Day } from '../domain/brand.ts';
 import { useDeps } from './studio.tsx';
 
 export interface Draft<T> {
@@ -7,12 +8,18 @@ export interface Draft<T> {
   readonly set: (changes: Partial<T>) => void;
   /** The form is done. */
   readonly clear: () => void;
+  /** The earlier day this form was typed into and left, when it was found again. */
+  readonly keptOn: Day | undefined;
+  /** Throws away what was found again. */
+  readonly startAfresh: () => void;
 }
 
 /** What a form holds, kept at every key stroke, and found again after a reload, a crash or a look elsewhere. */
 export function useDraft<T extends object>(form: string, start: () => T): Draft<T> {
-  const { drafts } = useDeps();
-  const [values, setValues] = useState<T>(() => fitting(drafts.read(form), start()));
+  const { drafts, today } = useDeps();
+  const [found] = useState(() => drafts.read(form));
+  const [values, setValues] = useState<T>(() => fitting(found?.values, start()));
+  const [keptOn, setKeptOn] = useState(() => (found && found.on < today() ? found.on : undefined));
   const current = useRef(values);
   const set = useCallback(
     (changes: Partial<T>) => {
@@ -23,7 +30,13 @@ export function useDraft<T extends object>(form: string, start: () => T): Draft<
     [drafts, form],
   );
   const clear = useCallback(() => drafts.clear(form), [drafts, form]);
-  return { values, set, clear };
+  const startAfresh = () => {
+    clear();
+    current.current = start();
+    setValues(current.current);
+    setKeptOn(undefined);
+  };
+  return { values, set, clear, keptOn, startAfresh };
 }
 
 /** Of what was kept, the parts that this form still has, in the kind it expects: an older version may have kept others. */

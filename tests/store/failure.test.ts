@@ -4,6 +4,10 @@ import { storageProblem } from '../../src/store/failure.ts';
 const quota = { name: 'QuotaExceededError', message: 'full' };
 
 describe('a failure of the storage', () => {
+  it('advises nothing about a full device that cannot be done: no screen removes pictures', () => {
+    expect(storageProblem(quota).kept).toMatch(/Free some room on the device .*, then try again\./);
+  });
+
   it.each([
     ['no room, told by the write', quota, /no room left/],
     ['no room, told by the commit', { name: 'AbortError', message: 'aborted', inner: quota }, /no room left/],

@@ -1,9 +1,13 @@
 import 'fake-indexeddb/auto';
 import { IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Sha256 } from '../../src/domain/brand.ts';
+import type { Entry } from '../../src/domain/entry.ts';
 import { isProblem } from '../../src/domain/problem.ts';
+import { TAIL_FULL } from '../../src/store/seal.ts';
 import { sha } from '../support/builders.ts';
-import { aKeeper, freshName, plainRows } from '../support/database.ts';
+import { aKeeper, freshName, mustBe, plainRows } from '../support/database.ts';
+import { newWax } from '../support/plans.ts';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -27,6 +31,25 @@ describe('pictures', () => {
     expect(await again.picture(sha(6), 'whole')).toBeUndefined();
     expect(await plainRows(name, 'pictures')).toHaveLength(1);
     again.close();
+  });
+
+  it('are thrown away only when no entry names them, in the tail or in a page, taken back or not', async () => {
+    const name = freshName();
+    const keeper = await aKeeper(name);
+    const shas = [sha(5), sha(6), sha(7)];
+    await keeper.keepPictures(shas.map((each) => ({ ...picture, sha: each })));
+    const named = (each: Sha256) =>
+      keeper.act((_, desk) => [{ ...desk.entry(), kind: 'recorded', noun: 'wax', fields: { name: 'violet' }, pictures: [each] }]);
+    const sealed = mustBe(await named(sha(5)));
+    mustBe(await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'withdrawn', entry: (sealed[0] as Entry).id }]));
+    mustBe(await keeper.act(newWax('green', TAIL_FULL)));
+    await keeper.seal();
+    mustBe(await named(sha(6)));
+    expect(await plainRows(name, 'pages')).toHaveLength(1);
+    expect(await keeper.dropPictures(shas)).toBeUndefined();
+    expect((await plainRows<{ sha: string }>(name, 'pictures')).map((row) => row.sha)).toEqual([sha(5), sha(6)].sort());
+    expect(await plainRows(name, 'thumbs')).toHaveLength(2);
+    keeper.close();
   });
 
   it('say so, and keep neither picture nor thumbnail, when there is no room', async () => {

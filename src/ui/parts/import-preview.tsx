@@ -16,9 +16,17 @@ import { Screen } from './screen.tsx';
 /** Rows drawn at once; drawing thousands would freeze a phone. */
 const ROWS_SHOWN = 60;
 
+/** Doubtful rows decided otherwise than proposed, by line; only for the shelf they were decided on. */
+export interface Choices {
+  readonly last: ImportPlan['last'];
+  readonly flipped: readonly number[];
+}
+
 interface PreviewProps {
   readonly plan: ImportPlan;
   readonly problem: Problem | undefined;
+  readonly choices: Choices | undefined;
+  readonly onChoices: (choices: Choices) => void;
   readonly onColumns: () => void;
   readonly onKept: () => void;
   /** The shelf has changed meanwhile. */
@@ -27,9 +35,9 @@ interface PreviewProps {
 }
 
 /** What each row becomes; the button at the end brings it in. */
-export function ImportPreview({ plan, problem, onColumns, onKept, onOld, onAgain }: PreviewProps) {
+export function ImportPreview({ plan, problem, choices, onChoices, onColumns, onKept, onOld, onAgain }: PreviewProps) {
   const deps = useDeps();
-  const [flipped, setFlipped] = useState<ReadonlySet<number>>(new Set());
+  const [flipped, setFlipped] = useState<ReadonlySet<number>>(() => new Set(choices?.last === plan.last ? choices.flipped : []));
   const [shown, setShown] = useState<RowState | undefined>();
   const [limit, setLimit] = useState(ROWS_SHOWN);
   const [isBusy, setBusy] = useState(false);
@@ -45,6 +53,7 @@ export function ImportPreview({ plan, problem, onColumns, onKept, onOld, onAgain
     const next = new Set(flipped);
     for (const line of lines) if (!next.delete(line)) next.add(line);
     setFlipped(next);
+    onChoices({ last: plan.last, flipped: [...next] });
   };
   const keep = async () => {
     setBusy(true);
@@ -123,11 +132,14 @@ export function ImportPreview({ plan, problem, onColumns, onKept, onOld, onAgain
 function Kept({ counts, entries, onAgain }: { counts: ReturnType<typeof importCounts>; entries: readonly Entry[]; onAgain: () => void }) {
   const deps = useDeps();
   const [isBack, setBack] = useState(false);
+  const [isBusy, setBusy] = useState(false);
   const [problem, setProblem] = useState<Problem>();
   const first = entries[0];
   const undo = async () => {
-    if (!first) return;
+    if (!first || isBusy) return;
+    setBusy(true);
     const outcome = await withdraw(deps, first.id);
+    setBusy(false);
     if (isProblem(outcome)) setProblem(outcome);
     else setBack(true);
   };
@@ -138,7 +150,11 @@ function Kept({ counts, entries, onAgain }: { counts: ReturnType<typeof importCo
         title={isBack ? 'All of it is taken back' : `${counts.taken.toLocaleString('en-GB')} rows are on the shelf`}
         actions={
           <>
-            {!isBack && <Button onClick={() => void undo()}>Undo</Button>}
+            {!isBack && (
+              <Button disabled={isBusy} onClick={() => void undo()}>
+                Undo
+              </Button>
+            )}
             <Button onClick={onAgain}>Another list</Button>
             <LinkButton look="main" href="#/">
               To the shelves

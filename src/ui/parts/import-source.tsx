@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { type ListFile, openList, saveSample } from '../../actions/list-files.ts';
 import type { Delimiter } from '../../domain/csv/delimiter.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
+import { useDraft } from '../use-draft.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
 
@@ -21,7 +22,7 @@ export function ImportSource({
   onList: (list: ChosenList) => void;
   onProblem: (problem: Problem | undefined) => void;
 }) {
-  const [pasted, setPasted] = useState('');
+  const { values, set, clear } = useDraft('bring-in-pasted', () => ({ pasted: '' }));
   const [isBusy, setBusy] = useState(false);
   const open = async (file: File | undefined) => {
     if (!file) return;
@@ -55,8 +56,19 @@ export function ImportSource({
       </section>
       <section class="card">
         <h2>Or paste it</h2>
-        <Field label="Cells copied from a spreadsheet, headings included" value={pasted} onInput={setPasted} lines={6} />
-        <Button disabled={pasted.trim() === ''} onClick={() => onList({ text: pasted })}>
+        <Field
+          label="Cells copied from a spreadsheet, headings included"
+          value={values.pasted}
+          onInput={(pasted) => set({ pasted })}
+          lines={6}
+        />
+        <Button
+          disabled={values.pasted.trim() === ''}
+          onClick={() => {
+            onList({ text: values.pasted });
+            clear();
+          }}
+        >
           Use what I pasted
         </Button>
       </section>

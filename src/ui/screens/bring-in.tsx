@@ -7,7 +7,7 @@ import { isProblem, type Problem } from '../../domain/problem.ts';
 import { headOfList, type ListHead, type Progress, previewImport, type RunningJob } from '../../views/import-preview.ts';
 import { Button } from '../parts/button.tsx';
 import { ImportColumns } from '../parts/import-columns.tsx';
-import { ImportPreview } from '../parts/import-preview.tsx';
+import { type Choices, ImportPreview } from '../parts/import-preview.tsx';
 import { type ChosenList, ImportSource } from '../parts/import-source.tsx';
 import { ProblemNote } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -15,18 +15,17 @@ import { useDeps } from '../studio.tsx';
 import '../styles/bring-in.css';
 
 const FORM = 'bring-in';
-/** Longer lists are not kept over a reload: the browser's small storage would not hold them. */
-const DRAFT_MAX = 500_000;
 
 interface Draft {
   readonly list: ChosenList;
   readonly reading?: Reading;
+  readonly choices?: Choices;
 }
 
 /** A list from a spreadsheet: choose it, say what its columns are, look at what each row becomes, and only then bring it in. */
 export function BringInScreen() {
   const deps = useDeps();
-  const [draft, setDraft] = useState<Draft | undefined>(() => deps.drafts.read(FORM) as Draft | undefined);
+  const [draft, setDraft] = useState<Draft | undefined>(() => deps.drafts.read(FORM)?.values as Draft | undefined);
   const [head, setHead] = useState<ListHead>();
   const [plan, setPlan] = useState<ImportPlan>();
   const [progress, setProgress] = useState<Progress>();
@@ -37,7 +36,7 @@ export function BringInScreen() {
   const list = draft?.list;
   const change = (next: Draft | undefined) => {
     setDraft(next);
-    if (next && next.list.text.length <= DRAFT_MAX) deps.drafts.keep(FORM, next);
+    if (next) deps.drafts.keep(FORM, next);
     else deps.drafts.clear(FORM);
   };
   const startAgain = () => {
@@ -86,6 +85,8 @@ export function BringInScreen() {
       <ImportPreview
         plan={plan}
         problem={problem}
+        choices={draft?.choices}
+        onChoices={(choices) => draft && change({ ...draft, choices })}
         onColumns={() => setPlan(undefined)}
         onKept={() => deps.drafts.clear(FORM)}
         onOld={async (why) => {
@@ -120,7 +121,7 @@ export function BringInScreen() {
           list={draft.list}
           head={head}
           reading={draft.reading}
-          onReading={(reading) => change({ ...draft, reading })}
+          onReading={(reading) => change({ list: draft.list, reading })}
           onDelimiter={(delimiter: Delimiter) => {
             setHead(undefined);
             change({ list: { ...draft.list, delimiter } });

@@ -1,4 +1,5 @@
 import { correct } from '../../actions/correct.ts';
+import { dropPhotos } from '../../actions/drop-photos.ts';
 import type { Sha256, ThingId } from '../../domain/brand.ts';
 import { beside } from '../../domain/form-problem.ts';
 import { isProblem } from '../../domain/problem.ts';
@@ -9,6 +10,7 @@ import { changedFields, type Typed, typedFields } from '../form-values.ts';
 import { FORMS } from '../forms.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { FormField } from '../parts/form-field.tsx';
+import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Empty } from '../parts/note.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
@@ -51,10 +53,11 @@ function EditForm({ thing }: { thing: Thing }) {
   const save = useSave();
   const { noun } = thing;
   const editors = [...FORMS[noun].main, ...FORMS[noun].more];
-  const { values, set, clear } = useDraft<EditDraft>(`edit:${thing.id}`, () => {
+  const draft = useDraft<EditDraft>(`edit:${thing.id}`, () => {
     const typed = typedFields(editors, thing as unknown as Readonly<Record<string, unknown>>, units);
     return { typed, begun: typed, pictures: [] };
   });
+  const { values, set, clear } = draft;
 
   function submit(): void {
     const fields = changedFields(editors, values.typed, values.begun, units);
@@ -71,6 +74,7 @@ function EditForm({ thing }: { thing: Thing }) {
 
   function dropDraft(): void {
     clear();
+    void dropPhotos(deps, values.pictures);
     goInstead(addressOf(thing));
   }
 
@@ -87,6 +91,7 @@ function EditForm({ thing }: { thing: Thing }) {
       }
     >
       <h2 class="form-title">{titleOf(shelf, thing)}</h2>
+      <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} />
       {editors.map((editor) => (
         <FormField

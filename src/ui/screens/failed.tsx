@@ -6,6 +6,7 @@ import { type InsteadPage, insteadPageOf } from '../../views/instead-page.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { InsteadList } from '../parts/instead-list.tsx';
+import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { NoMould } from '../parts/no-mould.tsx';
 import { PhotoField } from '../parts/photos.tsx';
@@ -32,7 +33,8 @@ export function FailedScreen({ id }: { id: string }) {
 function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
   const deps = useDeps();
   const save = useSave();
-  const { values, set, clear } = useDraft<FailedDraft>(`failed:${id}`, () => ({ faults: [], note: '', pictures: [] }));
+  const draft = useDraft<FailedDraft>(`failed:${id}`, () => ({ faults: [], note: '', pictures: [] }));
+  const { values, set, clear } = draft;
   const { faults, note, pictures } = values;
   const wrong = beside(save.problem, 'faults');
 
@@ -55,6 +57,7 @@ function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
       }
     >
       <h2 class="form-title">{page.title}</h2>
+      <KeptDraft draft={draft} pictures={pictures} />
       <SaveProblem save={save} />
       <Choices
         legend="What is wrong with it?"

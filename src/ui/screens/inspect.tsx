@@ -11,6 +11,7 @@ import { titleOf } from '../../domain/title.ts';
 import { addressOf } from '../address.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
+import { KeptDraft } from '../parts/kept-draft.tsx';
 import { NoMould } from '../parts/no-mould.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
@@ -51,13 +52,14 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
   const save = useSave();
   const thing = thingOf(shelf, id);
   const today = deps.today();
-  const { values, set, clear } = useDraft<InspectDraft>(`inspect:${id}`, () => ({
+  const draft = useDraft<InspectDraft>(`inspect:${id}`, () => ({
     grade: '',
     faults: (thing && 'faults' in thing && thing.faults) || [],
     note: '',
     next: addDays(today, shelf.studio.lookDays ?? LOOK_DAYS),
     pictures: [],
   }));
+  const { values, set, clear } = draft;
   const says = (field: string) => beside(save.problem, field);
   if (!thing) return null;
   const title = titleOf(shelf, thing);
@@ -87,6 +89,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
       }
     >
       <h2 class="form-title">{title}</h2>
+      <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} />
       <Choices
         legend="How far can it be trusted?"

@@ -14,12 +14,13 @@ import { type MoveDraft, startMove } from '../move-draft.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { Icon } from '../parts/icon.tsx';
+import { KeptDraft } from '../parts/kept-draft.tsx';
 import { MoveThings } from '../parts/move-things.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { ThingPicker } from '../parts/thing-picker.tsx';
 import { rememberPlace } from '../recent-places.ts';
-import { back } from '../router.ts';
+import { back, route } from '../router.ts';
 import { requestScan } from '../scan-request.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
@@ -29,14 +30,17 @@ const STAYS: readonly Noun[] = ['period', 'design', 'want'];
 
 /** Moves several things in one go: into a place, to somebody, or back where they usually stand. */
 export function MoveScreen(_: object) {
+  const asked = route.value.query.toString();
+  return <MoveForm key={asked} asked={asked} />;
+}
+
+function MoveForm({ asked }: { asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
   const save = useSave();
-  const start = startMove();
-  const { values: kept, set, clear } = useDraft<MoveDraft>('move', startMove);
-  const isOther = start.asked !== '' && kept.asked !== start.asked;
-  const values = isOther ? start : kept;
-  const change = (changes: Partial<MoveDraft>) => set(isOther ? { ...start, ...changes } : changes);
+  // Opened for other things it is another list; what was typed for these stays with them.
+  const draft = useDraft<MoveDraft>(`move${asked && `?${asked}`}`, startMove);
+  const { values, set, clear } = draft;
   const list = moveListOf(shelf, values.things);
   const things = values.things as readonly ThingId[];
   const isLending = values.how === 'lend';
@@ -74,11 +78,11 @@ export function MoveScreen(_: object) {
       onThing: (thing) => {
         if (STAYS.includes(thing.noun)) return `${titleOf(shelf, thing)} stands nowhere and cannot be moved.`;
         if (thing.noun === 'place' && values.things.length + scanned.length > 0) {
-          change({ things: [...new Set([...values.things, ...scanned])], to: thing.id, how: 'move' });
+          set({ things: [...new Set([...values.things, ...scanned])], to: thing.id, how: 'move' });
           return undefined;
         }
         scanned.push(thing.id);
-        change({ things: [...new Set([...values.things, ...scanned])] });
+        set({ things: [...new Set([...values.things, ...scanned])] });
         return `${titleOf(shelf, thing)} is on the list. Scan the next one, or the place they go to.`;
       },
     });
@@ -94,11 +98,12 @@ export function MoveScreen(_: object) {
         </Button>
       }
     >
+      <KeptDraft draft={draft} />
       <SaveProblem save={save} anyway="Put it there all the same" />
       <MoveThings
         things={list.things}
         problem={says('things')}
-        onRemove={(id) => change({ things: values.things.filter((each) => each !== id) })}
+        onRemove={(id) => set({ things: values.things.filter((each) => each !== id) })}
       />
       <div class="button-row">
         <Button onClick={scan}>
@@ -127,7 +132,7 @@ export function MoveScreen(_: object) {
           { value: 'lend', word: 'to somebody' },
         ]}
         picked={[isLending ? 'lend' : 'move']}
-        onPick={([how]) => change({ how: how ?? 'move' })}
+        onPick={([how]) => set({ how: how ?? 'move' })}
       />
       {isLending ? (
         <>
@@ -137,7 +142,7 @@ export function MoveScreen(_: object) {
             max={120}
             list={list.holders}
             problem={says('holder')}
-            onInput={(holder) => change({ holder })}
+            onInput={(holder) => set({ holder })}
           />
           <Field
             label="Back by"
@@ -145,13 +150,13 @@ export function MoveScreen(_: object) {
             value={values.until}
             problem={says('until')}
             hint="Left empty, no date is watched."
-            onInput={(until) => change({ until })}
+            onInput={(until) => set({ until })}
           />
         </>
       ) : (
-        <ThingPicker label="Place" nouns={['place']} value={values.to} problem={says('to')} onPick={(to) => change({ to })} />
+        <ThingPicker label="Place" nouns={['place']} value={values.to} problem={says('to')} onPick={(to) => set({ to })} />
       )}
-      <Field label="Note" value={values.note} max={4000} problem={says('note')} onInput={(note) => change({ note })} />
+      <Field label="Note" value={values.note} max={4000} problem={says('note')} onInput={(note) => set({ note })} />
     </Screen>
   );
 }

@@ -1,5 +1,4 @@
 import { record } from '../../actions/record.ts';
-import type { Sha256 } from '../../domain/brand.ts';
 import { beside } from '../../domain/form-problem.ts';
 import { NOUNS, type Noun } from '../../domain/noun.ts';
 import { LIKE_MAX } from '../../domain/plans/record.ts';
@@ -14,6 +13,7 @@ import { type NewDraft, newCommand, STANDS } from '../new-draft.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
 import { FormField } from '../parts/form-field.tsx';
+import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Empty } from '../parts/note.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
@@ -30,7 +30,8 @@ import { useUnits } from '../use-units.ts';
 /** Records a new thing of any kind; a name and a place are enough, the rest is folded away. */
 export function NewScreen({ noun }: { noun: string }) {
   const known = NOUNS.find((each) => each === noun);
-  return known ? <NewForm noun={known} /> : <WhatNew />;
+  const asked = route.value.query.toString();
+  return known ? <NewForm key={asked} noun={known} asked={asked} /> : <WhatNew />;
 }
 
 function WhatNew() {
@@ -57,7 +58,6 @@ function startNew(shelf: Shelf, noun: Noun, units: Units): NewDraft {
   const { code: _, ...fields } = (like?.noun === noun ? like : {}) as Readonly<Record<string, unknown>>;
   const asked = Object.fromEntries(editors.flatMap(({ field }) => (query.has(field) ? [[field, query.get(field) ?? '']] : [])));
   return {
-    asked: query.toString(),
     typed: { ...typedFields(editors, fields, units), ...asked },
     at: query.get('at') ?? like?.at ?? '',
     amount: '',
@@ -66,17 +66,14 @@ function startNew(shelf: Shelf, noun: Noun, units: Units): NewDraft {
   };
 }
 
-function NewForm({ noun }: { noun: Noun }) {
+function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
   const units = useUnits();
   const save = useSave();
-  const { values: kept, set, clear } = useDraft<NewDraft>(`new:${noun}`, () => startNew(shelf, noun, units));
-  // A form opened for another label or place starts anew; what was typed into it before is for that one.
-  const isOther = route.value.query.size > 0 && kept.asked !== route.value.query.toString();
-  const start = startNew(shelf, noun, units);
-  const values = isOther ? start : kept;
-  const change = (changes: Partial<NewDraft>) => set(isOther ? { ...start, ...changes } : changes);
+  // A form opened for another label or place is another form; what was typed into this one stays with it.
+  const draft = useDraft<NewDraft>(`new:${noun}${asked && `?${asked}`}`, () => startNew(shelf, noun, units));
+  const { values, set, clear } = draft;
   const { main, more } = FORMS[noun];
   const says = (field: string) => beside(save.problem, field);
   const word = NOUN_WORD[noun];
@@ -89,7 +86,7 @@ function NewForm({ noun }: { noun: Noun }) {
       editor={editor}
       value={values.typed[editor.field] ?? ''}
       problem={says(editor.field) ?? says(editor.field.split('.')[0] ?? '')}
-      onChange={(value) => change({ typed: { ...values.typed, [editor.field]: value } })}
+      onChange={(value) => set({ typed: { ...values.typed, [editor.field]: value } })}
     />
   );
 
@@ -117,13 +114,14 @@ function NewForm({ noun }: { noun: Noun }) {
         </Button>
       }
     >
+      <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} anyway="Record it all the same" />
       {main.map(field)}
       {STANDS.includes(noun) && (
-        <ThingPicker label="Where it stands" nouns={['place']} value={values.at} problem={says('at')} onPick={(at) => change({ at })} />
+        <ThingPicker label="Where it stands" nouns={['place']} value={values.at} problem={says('at')} onPick={(at) => set({ at })} />
       )}
       {(noun === 'injectedWax' || noun === 'casting') && (
-        <Field label="Pieces" keys="numeric" value={values.amount} problem={says('pieces')} onInput={(amount) => change({ amount })} />
+        <Field label="Pieces" keys="numeric" value={values.amount} problem={says('pieces')} onInput={(amount) => set({ amount })} />
       )}
       {noun === 'wax' && (
         <Field
@@ -132,10 +130,10 @@ function NewForm({ noun }: { noun: Noun }) {
           unit={units.mass}
           value={values.amount}
           problem={says('grams')}
-          onInput={(amount) => change({ amount })}
+          onInput={(amount) => set({ amount })}
         />
       )}
-      <PhotoField pictures={values.pictures as readonly Sha256[]} onChange={(pictures) => change({ pictures })} />
+      <PhotoField pictures={values.pictures} onChange={(pictures) => set({ pictures })} />
       <details class="more" open={isMoreOpen}>
         <summary>More about it</summary>
         {more.map(field)}
@@ -145,7 +143,7 @@ function NewForm({ noun }: { noun: Noun }) {
           low={1}
           high={LIKE_MAX}
           leaps={[5, -5]}
-          onChange={(count) => change({ count })}
+          onChange={(count) => set({ count })}
         />
         {says('count') && <p class="field-problem">{says('count')}</p>}
       </details>

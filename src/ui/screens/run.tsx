@@ -9,6 +9,7 @@ import { isWarning } from '../../domain/warning.ts';
 import { runFormOf } from '../../views/run-form.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
+import { KeptDraft } from '../parts/kept-draft.tsx';
 import { NoMould } from '../parts/no-mould.tsx';
 import { Caution } from '../parts/note.tsx';
 import { PhotoField } from '../parts/photos.tsx';
@@ -38,7 +39,8 @@ function RunForm({ id }: { id: MouldId }) {
   const deps = useDeps();
   const units = useUnits();
   const form = runFormOf(useShelf(), id, units);
-  const { values, set, clear } = useDraft(`run:${id}`, () => startRun(form?.offered ?? {}, units));
+  const draft = useDraft(`run:${id}`, () => startRun(form?.offered ?? {}, units));
+  const { values, set, clear } = draft;
   const save = useSave();
   if (!form) return null;
   const made = values.shots * form.cavities;
@@ -80,6 +82,7 @@ function RunForm({ id }: { id: MouldId }) {
           </div>
         </div>
       )}
+      <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} anyway="Log it all the same" />
       <Stepper label="Shots" value={values.shots} leaps={[5, 10, -5]} onChange={(shots) => set({ shots })} />
       {says('shots') && <p class="field-problem">{says('shots')}</p>}

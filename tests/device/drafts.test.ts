@@ -1,0 +1,78 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { openDrafts } from '../../src/device/drafts.ts';
+import type { Day } from '../../src/domain/brand.ts';
+
+/** As a browser's: full beyond `room` characters. */
+class SmallStorage {
+  room = 1_000_000;
+  setItem(key: string, value: string): void {
+    if (value.length > this.room) throw new DOMException('full', 'QuotaExceededError');
+    Object.assign(this, { [key]: value });
+  }
+  getItem(key: string): string | null {
+    return (this as unknown as Record<string, string>)[key] ?? null;
+  }
+  removeItem(key: string): void {
+    delete (this as unknown as Record<string, string>)[key];
+  }
+}
+
+let storage: SmallStorage;
+const open = (day = '2026-11-03') => openDrafts('studio', () => day as Day);
+
+beforeEach(() => {
+  storage = new SmallStorage();
+  vi.stubGlobal('window', { localStorage: storage });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+describe('a draft', () => {
+  it('is there after a new start, with the day it was typed, until it is cleared', () => {
+    open().keep('run:1', { shots: 3 });
+    expect(open('2026-11-09').read('run:1')).toEqual({ values: { shots: 3 }, on: '2026-11-03' });
+    open().clear('run:1');
+    expect(open().read('run:1')).toBeUndefined();
+  });
+
+  it('that the device refuses lives in the tab, which is held until it is kept or cleared', () => {
+    const drafts = open();
+    drafts.keep('run:1', { note: 'short' });
+    expect(drafts.isHeld()).toBe(false);
+    storage.room = 10;
+    drafts.keep('run:1', { note: 'a longer note' });
+    expect(drafts.isHeld()).toBe(true);
+    expect(drafts.read('run:1')?.values).toEqual({ note: 'a longer note' });
+    expect(open().read('run:1')).toBeUndefined();
+    storage.room = 1000;
+    drafts.keep('run:1', { note: 'once more' });
+    expect([drafts.isHeld(), open().read('run:1')?.values]).toEqual([false, { note: 'once more' }]);
+  });
+
+  it('as long as a big list lives in the tab alone, and leaves the others their room', () => {
+    const drafts = open();
+    drafts.keep('list', { text: 'x'.repeat(500_000) });
+    drafts.keep('run:1', { shots: 3 });
+    expect(drafts.isHeld()).toBe(true);
+    expect(open().read('list')).toBeUndefined();
+    expect(open().read('run:1')?.values).toEqual({ shots: 3 });
+    drafts.clear('list');
+    expect(drafts.isHeld()).toBe(false);
+  });
+
+  it('lives in the tab where storage is denied', () => {
+    vi.stubGlobal('window', {
+      get localStorage() {
+        throw new DOMException('denied', 'SecurityError');
+      },
+    });
+    const drafts = open();
+    drafts.keep('run:1', { shots: 3 });
+    expect([drafts.read('run:1')?.values, drafts.isHeld(), drafts.names('shots')]).toEqual([{ shots: 3 }, true, true]);
+  });
+
+  it('knows what any form names', () => {
+    const drafts = open();
+    drafts.keep('run:1', { pictures: ['abc'] });
+    expect([drafts.names('abc'), drafts.names('abd')]).toEqual([true, false]);
+  });
+});
