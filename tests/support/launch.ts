@@ -25,6 +25,8 @@ export interface LaunchOptions {
   /** A profile folder to open again; without one a fresh profile is made, and removed at the end. */
   readonly profile?: string;
   readonly permissions?: readonly string[];
+  /** Done to the browser before the app is opened. */
+  readonly prepare?: (context: BrowserContext) => Promise<unknown>;
 }
 
 export interface OpenApp {
@@ -61,6 +63,7 @@ export async function launchApp(options: LaunchOptions): Promise<OpenApp> {
     permissions: [...(options.permissions ?? [])],
   });
   const noise = listen(context, new URL(url).origin);
+  await options.prepare?.(context);
   const page = context.pages()[0] ?? (await context.newPage());
   await page.goto(url + (options.demo ? '?demo' : '') + (options.path ?? ''));
   if (options.offline) await goOffline(context, page);

@@ -1,0 +1,85 @@
+import { afterEach, expect, test } from 'vitest';
+import { axeWhole } from '../support/axe-whole.ts';
+import { type OpenApp, openApp } from '../support/browser.ts';
+import { workingMould } from '../support/demo-moulds.ts';
+
+let app: OpenApp | undefined;
+afterEach(() => app?.close());
+
+const DEMO_DOOR = 'Look around the demo studio';
+const LIST_DOOR = 'Bring in my list';
+const EMPTY_DOOR = 'Start with an empty cabinet';
+
+async function openDoors(): Promise<OpenApp['page']> {
+  app = await openApp({ viewport: { width: 320, height: 640 } });
+  await app.page.locator('.door').first().waitFor();
+  return app.page;
+}
+
+test('the first opening shows three doors, and nothing is behind them that hinders anybody', async () => {
+  const page = await openDoors();
+  expect(await page.locator('.door strong').allTextContents()).toEqual([DEMO_DOOR, LIST_DOOR, EMPTY_DOOR]);
+  expect(await page.locator('.bar').count()).toBe(0);
+  expect(await axeWhole(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  app?.assertQuiet();
+});
+
+test('the list’s door opens the list, the empty cabinet’s an empty room, and neither door comes again', async () => {
+  const page = await openDoors();
+  await page.getByRole('button', { name: LIST_DOOR }).click();
+  await page.waitForURL((url) => url.hash === '#/bring-in');
+  await page.getByRole('button', { name: 'Use what I pasted' }).waitFor();
+  await page.goto(app?.url ?? '');
+  await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
+  expect(await page.locator('.door').count()).toBe(0);
+  app?.assertQuiet();
+});
+
+test('the empty cabinet’s door shows where the first one is drawn', async () => {
+  const page = await openDoors();
+  await page.getByRole('button', { name: EMPTY_DOOR }).click();
+  await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
+  await page.getByRole('button', { name: 'Add a cabinet' }).waitFor();
+});
+
+test('what is done in the demo stays in the demo; leaving it leads to the doors, and the own studio is empty', async () => {
+  const page = await openDoors();
+  await page.getByRole('link', { name: DEMO_DOOR }).click();
+  await page.locator('.front').first().waitFor();
+  expect(new URL(page.url()).search).toBe('?demo');
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${workingMould.id}/run`);
+  await page.getByRole('button', { name: 'Shots: 5 more' }).click();
+  await page.getByRole('button', { name: 'Log 5 shots' }).click();
+  await page.waitForURL((url) => url.hash === `#/mould/${workingMould.id}`);
+
+  await page.getByRole('link', { name: 'Leave the demo' }).click();
+  await page.locator('.door').first().waitFor();
+  await page.getByRole('button', { name: EMPTY_DOOR }).click();
+  await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), '#/settings');
+  expect(await page.locator('dt:text-is("Entries") + dd').textContent()).toBe('0');
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${workingMould.id}`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  expect(await page.locator('dt:text-is("Shots") + dd').count()).toBe(0);
+
+  await page.goto(`${app?.url}?demo#/mould/${workingMould.id}`);
+  await page.locator('dt:text-is("Shots") + dd', { hasText: String(workingMould.shots + 5) }).waitFor();
+  app?.assertQuiet();
+});
+
+test('what is recorded in the own studio is not in the demo', async () => {
+  const page = await openDoors();
+  await page.getByRole('button', { name: EMPTY_DOOR }).click();
+  await page.getByRole('button', { name: 'Add a cabinet' }).click();
+  await page.getByLabel('What you call it').fill('Chest under the stairs');
+  await page.getByRole('button', { name: /^Add it/ }).click();
+  await page.locator('.front').first().waitFor();
+  await page.goto(`${app?.url}?demo`);
+  await page.getByText('Demo: Tern Quay Foundry').waitFor();
+  await page.locator('.front').first().waitFor();
+  expect(await page.getByText('Chest under the stairs').count()).toBe(0);
+  await page.getByRole('link', { name: 'Leave the demo' }).click();
+  await page.getByText('Chest under the stairs').first().waitFor();
+  expect(await page.locator('.door').count()).toBe(0);
+});
