@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { attentionOf } from '../views/attention.ts';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
 import { Empty } from './parts/note.tsx';
@@ -13,7 +12,7 @@ import { PlaceScreen } from './screens/place.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { WhereIsScreen } from './screens/where-is.tsx';
 import { useDeps, useShelf } from './studio.tsx';
-import { useUnits } from './use-units.ts';
+import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
 const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).BringInScreen);
@@ -86,9 +85,7 @@ export function App() {
   const deps = useDeps();
   const shelf = useShelf();
   const [hasEntered, setEntered] = useState(() => deps.isDemo || shelf.entries > 0 || deps.settings.get<boolean>('entered') === true);
-  const { counts } = attentionOf(shelf, deps.today(), useUnits());
-  const count = counts.act + counts.soon;
-  useEffect(() => deps.badge(count), [deps, count]);
+  useWatchAttention();
   useTheme();
   const { parts } = route.value;
   const key = parts.join('/');
@@ -109,9 +106,20 @@ export function App() {
         {screen}
       </div>
       <ToastPart />
-      <Bar attention={count} />
+      <CountedBar />
     </div>
   );
+}
+
+/** The bar with the count of what calls for action, which is also the icon's. */
+function CountedBar() {
+  const { badge } = useDeps();
+  const counts = attentionSeen.value?.counts;
+  const count = counts && counts.act + counts.soon;
+  useEffect(() => {
+    if (count !== undefined) badge(count);
+  }, [badge, count]);
+  return <Bar attention={count ?? 0} />;
 }
 
 function useTheme(): void {

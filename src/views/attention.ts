@@ -1,7 +1,8 @@
 import type { Day, PlaceId } from '../domain/brand.ts';
 import { FLAG_KINDS, type FlagKind } from '../domain/entry.ts';
+import { piecesByPlace, STANDING } from '../domain/filling.ts';
 import { type Flag, LEVELS, type Level, RANKS, type Rules, rulesOf } from '../domain/flag.ts';
-import { flagsOf, lookAt } from '../domain/flags.ts';
+import { flagsOf, lookAt, plainFlags } from '../domain/flags.ts';
 import { type Shelf, thingOf } from '../domain/shelf.ts';
 import { SI_UNITS, type Units } from '../domain/units.ts';
 import { FLAGGED, flagsOfNoun, type NounFlags } from './attention-noun.ts';
@@ -25,51 +26,99 @@ export interface Attention {
 let rules: Rules | undefined;
 let last: { readonly shelf: Shelf; readonly rules: Rules; readonly units: Units; readonly attention: Attention } | undefined;
 
-/** Everything that needs attention. Asked for again with the same shelf and day it is the very same answer. */
-export function attentionOf(shelf: Shelf, today: Day, units: Units = SI_UNITS): Attention {
-  // The very same rules as long as nothing they are made of changed, so that what was judged stays judged.
+/** The very same rules as long as nothing they are made of changed, so that what was judged stays judged. */
+function rulesFor(shelf: Shelf, today: Day): Rules {
   if (!rules || rules.today !== today || rules.studio !== shelf.studio) rules = rulesOf(today, shelf.studio);
-  if (last?.shelf === shelf && last.rules === rules && last.units === units) return last.attention;
-  const look = lookAt(shelf, rules, units);
-  const attention = together(
-    FLAGGED.map((noun) => flagsOfNoun(shelf, rules as Rules, units, noun)),
-    (id) => {
-      const thing = thingOf(shelf, id);
-      return thing ? flagsOf(thing, look).filter((flag) => flag.asideUntil === undefined) : [];
-    },
-  );
-  last = { shelf, rules, units, attention };
+  return rules;
+}
+
+/** Everything that needs attention. Asked for again with the same shelf and day it is the very same answer; each part is made when first asked for. */
+export function attentionOf(shelf: Shelf, today: Day, units: Units = SI_UNITS): Attention {
+  const by = rulesFor(shelf, today);
+  if (last?.shelf === shelf && last.rules === by && last.units === units) return last.attention;
+  const attention = new Looked(shelf, by, units);
+  last = { shelf, rules: by, units, attention };
   return attention;
 }
 
-function together(parts: readonly NounFlags[], to: Attention['to']): Attention {
-  const perRank = Array.from({ length: RANKS }, (_, rank) => parts.reduce((sum, part) => sum + (part.counts[rank] ?? 0), 0));
-  const ofLevel = (level: Level) => {
-    const first = (LEVELS.length - 1 - LEVELS.indexOf(level)) * FLAG_KINDS.length;
-    return perRank.slice(first, first + FLAG_KINDS.length).reduce((sum, count) => sum + count, 0);
-  };
-  const counts = { note: ofLevel('note'), soon: ofLevel('soon'), act: ofLevel('act') };
-  let lists: Pick<Attention, 'flags' | 'aside'> | undefined;
-  let byPlace: Attention['byPlace'] | undefined;
-  const listed = () => {
-    lists ??= listsOf(parts);
-    return lists;
-  };
-  return {
-    count: counts.note + counts.soon + counts.act,
-    counts,
-    get flags() {
-      return listed().flags;
-    },
-    get aside() {
-      return listed().aside;
-    },
-    get byPlace() {
-      byPlace ??= marksOf(parts);
-      return byPlace;
-    },
-    to,
-  };
+/** Things judged before others get their turn. */
+const SLICE = 200;
+
+/** Judges everything a slice at a time, so that a big studio's first look need not be taken in one go; `attentionOf` then finds it all judged. */
+export function* lookInSlices(shelf: Shelf, today: Day, units: Units): Generator<void, void> {
+  const look = lookAt(shelf, rulesFor(shelf, today), units);
+  let judged = 0;
+  for (const noun of FLAGGED) {
+    for (const thing of shelf.things[noun].values()) {
+      plainFlags(thing, look);
+      if (++judged % SLICE === 0) yield;
+    }
+  }
+  for (const noun of STANDING) {
+    piecesByPlace(shelf, noun);
+    yield;
+  }
+  const attention = attentionOf(shelf, today, units);
+  for (const noun of FLAGGED) {
+    flagsOfNoun(shelf, look.rules, units, noun);
+    yield;
+  }
+  void attention.byPlace;
+}
+
+class Looked implements Attention {
+  private readonly shelf: Shelf;
+  private readonly rules: Rules;
+  private readonly units: Units;
+  private made: readonly NounFlags[] | undefined;
+  private lists: Pick<Attention, 'flags' | 'aside'> | undefined;
+  private marks: Attention['byPlace'] | undefined;
+
+  constructor(shelf: Shelf, by: Rules, units: Units) {
+    this.shelf = shelf;
+    this.rules = by;
+    this.units = units;
+  }
+
+  private get parts(): readonly NounFlags[] {
+    this.made ??= FLAGGED.map((noun) => flagsOfNoun(this.shelf, this.rules, this.units, noun));
+    return this.made;
+  }
+
+  get counts(): Attention['counts'] {
+    const ofLevel = (level: Level) => {
+      const first = (LEVELS.length - 1 - LEVELS.indexOf(level)) * FLAG_KINDS.length;
+      const perPart = this.parts.map(({ counts }) => counts.slice(first, first + FLAG_KINDS.length));
+      return perPart.flat().reduce((sum, count) => sum + (count ?? 0), 0);
+    };
+    return { note: ofLevel('note'), soon: ofLevel('soon'), act: ofLevel('act') };
+  }
+
+  get count(): number {
+    const { note, soon, act } = this.counts;
+    return note + soon + act;
+  }
+
+  get flags(): Attention['flags'] {
+    this.lists ??= listsOf(this.parts);
+    return this.lists.flags;
+  }
+
+  get aside(): Attention['aside'] {
+    this.lists ??= listsOf(this.parts);
+    return this.lists.aside;
+  }
+
+  get byPlace(): Attention['byPlace'] {
+    this.marks ??= marksOf(this.parts);
+    return this.marks;
+  }
+
+  to(id: string): readonly Flag[] {
+    const thing = thingOf(this.shelf, id);
+    const look = lookAt(this.shelf, this.rules, this.units);
+    return thing ? flagsOf(thing, look).filter((flag) => flag.asideUntil === undefined) : [];
+  }
 }
 
 function listsOf(parts: readonly NounFlags[]): Pick<Attention, 'flags' | 'aside'> {

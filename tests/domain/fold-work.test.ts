@@ -49,13 +49,13 @@ describe('injected', () => {
   });
 
   it('keeps the last runs and the last months of use', () => {
-    const runs = Array.from({ length: RUNS_KEPT + 8 }, (_, i) => {
+    const runs = Array.from({ length: MONTHS_KEPT + 6 }, (_, i) => {
       const month = `20${22 + Math.floor(i / 12)}-${String((i % 12) + 1).padStart(2, '0')}`;
       return anInjected({ shots: i + 1, good: i + 1, grams: 2 as Grams, on: day(`${month}-15`) });
     });
     const shelf = foldAll([mould, wax, ...runs]);
-    expect(thing(shelf, 'mould').runs?.map((run) => run.good)).toEqual([9, 10, 11]);
-    expect(thing(shelf, 'mould').shots).toBe(66);
+    expect(thing(shelf, 'mould').runs?.map((run) => run.good)).toEqual([20, 19, 18].slice(0, RUNS_KEPT).reverse());
+    expect(thing(shelf, 'mould').shots).toBe(210);
     const months = Object.keys(thing(shelf, 'wax').used ?? {}).sort();
     expect(months).toHaveLength(MONTHS_KEPT);
     expect([months[0], months.at(-1)]).toEqual(['2022-07', '2023-08']);

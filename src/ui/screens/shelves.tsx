@@ -1,6 +1,5 @@
 import { render } from 'preact';
 import { useEffect, useErrorBoundary, useState } from 'preact/hooks';
-import { attentionOf } from '../../views/attention.ts';
 import { FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
@@ -16,17 +15,18 @@ import { ShelvesTools } from '../parts/shelves-tools.tsx';
 import { back, go, goInstead, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useIsDesk } from '../use-size.ts';
-import { useUnits } from '../use-units.ts';
+import { attentionSeen } from '../watch-attention.ts';
 
 /** The tab of what stands in no cabinet. */
 const ELSEWHERE = 'elsewhere';
 
 /** The first screen: your own cabinets as they stand in the workshop. */
 export function ShelvesScreen({ cabinet }: { cabinet: string }) {
-  const deps = useDeps();
   const shelf = useShelf();
-  const fronts = frontsOf(shelf, attentionOf(shelf, deps.today(), useUnits()).byPlace);
-  useRemembered(fronts);
+  const seen = attentionSeen.value;
+  // Until the first look is done the fronts of last time stay: they are the same but for what happened since.
+  const fronts = seen || !early ? frontsOf(shelf, seen?.byPlace ?? NO_MARKS) : early;
+  useRemembered(seen ? fronts : null);
   const [isAdding, setAdding] = useState(false);
   const add = () => setAdding(true);
   return (
@@ -134,20 +134,26 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
 }
 
 /** Keeps what was shown, when there is time, for the next start. */
-function useRemembered(fronts: Fronts): void {
+function useRemembered(fronts: Fronts | null): void {
   const { keeper } = useDeps();
   useEffect(() => {
+    if (!fronts) return undefined;
     const timer = setTimeout(() => void keeper.remember('fronts', { shape: FRONTS_SHAPE, fronts }), REMEMBER_MS);
     return () => clearTimeout(timer);
   }, [keeper, fronts]);
 }
 const REMEMBER_MS = 1500;
 
+/** What was remembered of last time, as long as nothing newer is known. */
+let early: Fronts | undefined;
+const NO_MARKS = new Map();
+
 /** Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. */
 export function earlyFronts(root: HTMLElement, remembered: unknown): void {
   const { parts } = route.value;
   const { shape, fronts } = (remembered ?? {}) as { readonly shape?: number; readonly fronts?: Fronts };
   if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return;
+  early = fronts;
   render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, root);
 }
 
