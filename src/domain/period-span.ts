@@ -1,10 +1,11 @@
-import type { DesignId, PeriodId, Year } from './brand.ts';
+import type { DesignId, PeriodId } from './brand.ts';
 import type { Period, Shelf } from './shelf.ts';
+import type { Years } from './years.ts';
 
-/** Whether a year (astronomical, 1 BC is 0) lies in a period's span; a span open at one end holds everything on that side. */
-export function holdsYear(period: Period, year: Year): boolean {
+/** Whether a year or a stretch of years (astronomical, 1 BC is 0) touches a period's span; a span open at one end holds everything on that side. */
+export function overlaps(period: Period, { from, to }: Years): boolean {
   if (period.from === undefined && period.to === undefined) return false;
-  return (period.from ?? Number.NEGATIVE_INFINITY) <= year && year <= (period.to ?? Number.POSITIVE_INFINITY);
+  return (period.from ?? Number.NEGATIVE_INFINITY) <= to && from <= (period.to ?? Number.POSITIVE_INFINITY);
 }
 
 /** Periods in the studio's own order, then by the year they begin, those without a span last. */
@@ -12,10 +13,10 @@ export function periodsInOrder(shelf: Shelf): readonly Period[] {
   return [...shelf.things.period.values()].filter((period) => !period.retired).sort(byOrder);
 }
 
-/** The periods whose span holds the year, the narrowest first: it says most. */
-export function periodsHolding(shelf: Shelf, year: Year): readonly Period[] {
+/** The periods whose span touches the years, the narrowest first: it says most. */
+export function periodsOverlapping(shelf: Shelf, years: Years): readonly Period[] {
   return periodsInOrder(shelf)
-    .filter((period) => holdsYear(period, year))
+    .filter((period) => overlaps(period, years))
     .sort((a, b) => lengthOf(a) - lengthOf(b));
 }
 

@@ -1,6 +1,6 @@
 import type { Year } from './brand.ts';
 import { isProblem, type Problem, problem } from './problem.ts';
-import { parseYear } from './year.ts';
+import { parseYear, spanInYears, yearInWords } from './year.ts';
 
 /** First and last year of a stretch of time, both included, astronomical. */
 export interface Years {
@@ -31,8 +31,8 @@ const ORDINALS = [
   'twentieth',
   'twenty-first',
 ];
-const CENTURY = /^(?:c\.?\s+|ca\.?\s+|about\s+)?([a-z-]+|\d{1,3}(?:st|nd|rd|th))\s+(?:c\.?|cent\.?|century)\s*(bce?|ad|ce)?$/i;
-const DECADE = /^(\d{3}0)s$/;
+const CENTURY = /^(?:c\.?\s+|ca\.?\s+|about\s+)?(?:the\s+)?([a-z-]+|\d{1,3}(?:st|nd|rd|th))\s+(?:c\.?|cent\.?|century)\s*(bce?|ad|ce)?$/i;
+const DECADE = /^(?:the\s+)?(\d{3}0)s$/i;
 const SPAN = /^(.+?)\s*(?:–|—|-|\bto\b)\s*(.+)$/;
 const ERA = /\b(bce?|ad|ce)\b/i;
 
@@ -68,4 +68,18 @@ function span(text: string): Years | undefined {
   // “480–50 BC”: the era named last holds for both, unless the first has one of its own.
   const from = parseYear(ERA.test(first) || !/\bb/i.test(second) ? first : `${first} BC`);
   return isProblem(from) || from > to ? undefined : { from, to };
+}
+
+/** “150 BC”, “the 8th century BC”, “the 1250s”, “480–50 BC”. */
+export function yearsInWords({ from, to }: Years): string {
+  if (from === to) return yearInWords(from);
+  const count = to <= 0 ? 1 - to / 100 : to / 100;
+  if (to - from === 99 && Number.isInteger(count)) return `the ${ordinal(count)} century${to <= 0 ? ' BC' : ''}`;
+  if (to - from === 9 && from % 10 === 0 && from >= 1000) return `the ${from}s`;
+  return spanInYears(from, to);
+}
+
+function ordinal(count: number): string {
+  const last = count % 100 > 10 && count % 100 < 14 ? 0 : count % 10;
+  return `${count}${['th', 'st', 'nd', 'rd'][last] ?? 'th'}`;
 }

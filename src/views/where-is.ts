@@ -2,9 +2,10 @@ import type { PeriodId, PlaceId, Sha256, ThingId } from '../domain/brand.ts';
 import { addPlacesOfDesign } from '../domain/filling.ts';
 import { wordsOf } from '../domain/folding.ts';
 import { parseCode } from '../domain/label.ts';
+import { sayCount } from '../domain/measure-words.ts';
 import { childrenOf, pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
-import { designsByPeriod, periodsHolding, periodsInOrder } from '../domain/period-span.ts';
+import { designsByPeriod, periodsInOrder, periodsOverlapping } from '../domain/period-span.ts';
 import { isProblem } from '../domain/problem.ts';
 import { best, type Correction, search } from '../domain/search.ts';
 import { searchIndexOf } from '../domain/search-index.ts';
@@ -12,7 +13,8 @@ import type { Period, Place, Shelf, Thing } from '../domain/shelf.ts';
 import { isSpent } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
-import { parseYear, spanInYears, yearInWords } from '../domain/year.ts';
+import { spanInYears } from '../domain/year.ts';
+import { parseYears, type Years, yearsInWords } from '../domain/years.ts';
 import { detailOf } from './detail.ts';
 import { type OnFront, onFront } from './front-of.ts';
 import { type State, statesOf } from './state.ts';
@@ -55,8 +57,8 @@ export interface ThingAnswer {
 }
 
 export interface WhereIs {
-  /** The year the query was read as, in words. */
-  readonly year?: string;
+  /** What a year or a span of years was read as, and how many periods touch it: “3 periods overlap the 8th century BC:”. */
+  readonly years?: string;
   readonly periods: readonly PeriodAnswer[];
   readonly things: readonly ThingAnswer[];
   readonly more: number;
@@ -65,22 +67,30 @@ export interface WhereIs {
 
 /** Answers to what was typed, best first: periods with their drawers, then things with the place they stand in. */
 export function whereIs(shelf: Shelf, query: string, units?: Units): WhereIs {
-  const year = parseYear(query);
-  const inYear = isProblem(year) ? [] : periodsHolding(shelf, year);
+  const years = parseYears(query);
+  const dated = isProblem(years) ? [] : periodsOverlapping(shelf, years);
   const coded = codedThing(shelf, query);
   const index = searchIndexOf(shelf);
-  const found = search(index, wordsOf(query), inYear.length === 0 && !coded);
+  const found = search(index, wordsOf(query), isProblem(years) && !coded);
   const named = best(index, found, PERIODS_MAX, ({ thing }) => thing.noun === 'period').documents.map(({ thing }) => thing as Period);
-  const periods = [...new Set([...inYear, ...named])].slice(0, PERIODS_MAX);
+  const periods = [...new Set([...dated, ...named])].slice(0, Math.max(PERIODS_MAX, dated.length));
   const { documents, count } = best(index, found, ANSWERS_MAX, ({ thing }) => thing.noun !== 'period' && thing !== coded);
   const things = [...(coded ? [coded] : []), ...documents.map(({ thing }) => thing)].slice(0, ANSWERS_MAX);
   return {
-    ...(isProblem(year) ? {} : { year: yearInWords(year) }),
+    ...(isProblem(years) ? {} : { years: yearsSay(years, dated.length) }),
     periods: periods.map((period) => periodAnswer(shelf, period)),
     things: things.map((thing) => thingAnswer(shelf, thing, units)),
     more: count + (coded ? 1 : 0) - things.length,
     corrections: found.corrections,
   };
+}
+
+function yearsSay(years: Years, count: number): string {
+  const words = yearsInWords(years);
+  if (years.from === years.to) return count > 0 ? `In ${words}:` : `No period of yours holds ${words}.`;
+  return count > 0
+    ? `${sayCount(count, 'period')} ${count === 1 ? 'overlaps' : 'overlap'} ${words}:`
+    : `No period of yours overlaps ${words}.`;
 }
 
 /** All periods with their drawers, for when nothing has been typed. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Year } from '../../src/domain/brand.ts';
-import { holdsYear, periodsHolding } from '../../src/domain/period-span.ts';
+import { overlaps, periodsOverlapping } from '../../src/domain/period-span.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import { parseYear } from '../../src/domain/year.ts';
 import { aPeriod, aShelf } from '../support/builders.ts';
@@ -40,12 +40,17 @@ test.each([
 ])('the periods of %s, narrowest first, are %j', (text, names) => {
   const shelf = aShelf(PERIODS.map(([name, , , , from, to]) => aPeriod({ name, from: from as Year, to: to as Year })));
   const year = parseYear(text);
-  expect(isProblem(year) ? [] : periodsHolding(shelf, year).map((period) => period.name)).toEqual(names);
+  expect(isProblem(year) ? [] : periodsOverlapping(shelf, { from: year, to: year }).map((period) => period.name)).toEqual(names);
 });
 
 test('both years a span is printed with belong to it, and the years beside them do not', () => {
   for (const [name, , , , from, to] of PERIODS) {
     const period = aPeriod({ name, from: from as Year, to: to as Year });
-    expect([from - 1, from, to, to + 1].map((year) => holdsYear(period, year as Year))).toEqual([false, true, true, false]);
+    expect([from - 1, from, to, to + 1].map((year) => overlaps(period, { from: year as Year, to: year as Year }))).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
   }
 });

@@ -40,9 +40,30 @@ test('four letters of a period show it with the drawers that keep it, then those
 });
 
 test('a year gives the periods that hold it, and is said in words', () => {
-  const { periods, year, corrections } = whereIs(shelf, 'c. 150 BC');
-  expect([periods.map(({ name }) => name), year, corrections]).toEqual([['Hellenistic'], '150 BC', []]);
-  expect(whereIs(shelf, '1250')).toMatchObject({ periods: [], year: '1250' });
+  const { periods, years, corrections } = whereIs(shelf, 'c. 150 BC');
+  expect([periods.map(({ name }) => name), years, corrections]).toEqual([['Hellenistic'], 'In 150 BC:', []]);
+  expect(whereIs(shelf, '1250')).toMatchObject({ periods: [], years: 'No period of yours holds 1250.' });
+});
+
+test.each([
+  ['12th century BC', ['Minoan'], '1 period overlaps the 12th century BC:'],
+  ['the fourth century bc', ['Hellenistic'], '1 period overlaps the 4th century BC:'],
+  ['350-320 BC', ['Hellenistic'], '1 period overlaps 350–320 BC:'],
+  ['1100 BC to 323 BC', ['Hellenistic', 'Minoan'], '2 periods overlap 1100–323 BC:'],
+  ['8th century BC', [], 'No period of yours overlaps the 8th century BC.'],
+  ['13th century', [], 'No period of yours overlaps the 13th century.'],
+  ['1250s', [], 'No period of yours overlaps the 1250s.'],
+])('“%s” gives the periods that overlap it', (typed, names, says) => {
+  const { periods, years } = whereIs(shelf, typed);
+  expect([periods.map(({ name }) => name), years]).toEqual([names, says]);
+});
+
+test('all periods of a long span are shown, not the first few', () => {
+  const many = aShelf(
+    Array.from({ length: 11 }, (_, at) => aPeriod({ name: `Period ${at}`, from: (at * 10) as Year, to: (at * 10 + 25) as Year })),
+  );
+  const { periods, years } = whereIs(many, '1st century');
+  expect([periods.length, years]).toEqual([11, '11 periods overlap the 1st century:']);
 });
 
 test('a thing is answered with its drawer on the front', () => {

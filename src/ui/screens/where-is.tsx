@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
 import { searchIndexOf } from '../../domain/search-index.ts';
 import { allPeriods, whereIs } from '../../views/where-is.ts';
@@ -101,7 +102,7 @@ function Periods({ onPick }: { onPick: (query: string) => void }) {
 function Answers({ query }: { query: string }) {
   const shelf = useShelf();
   const units = useUnits();
-  const { periods, things, more, corrections, year } = useMemo(() => whereIs(shelf, query, units), [shelf, query, units]);
+  const { periods, things, more, corrections, years } = useMemo(() => whereIs(shelf, query, units), [shelf, query, units]);
   const isNothing = periods.length === 0 && things.length === 0;
   return (
     <div>
@@ -111,10 +112,12 @@ function Answers({ query }: { query: string }) {
             {correctionInWords(correction)}
           </p>
         ))}
-        {year && <p class="search-says">{periods.length > 0 ? `In ${year}:` : `No period of yours holds ${year}.`}</p>}
-        <p class="unseen">{isNothing ? 'Nothing found' : `${periods.length} periods and ${things.length + more} things found`}</p>
+        {years && <p class="search-says">{years}</p>}
+        <p class="unseen">
+          {isNothing ? 'Nothing found' : `${sayCount(periods.length, 'period')} and ${sayCount(things.length + more, 'thing')} found`}
+        </p>
       </div>
-      {isNothing && corrections.every(({ instead }) => instead.length > 0) && !year && (
+      {isNothing && corrections.every(({ instead }) => instead.length > 0) && !years && (
         <Empty title="Nothing has all of that" actions={<LinkButton href="#/new/mould">Record a mould</LinkButton>}>
           <p>Try fewer letters, or another word: a design, a period, a drawer, a wax, a word of a note.</p>
         </Empty>
