@@ -1,17 +1,11 @@
 import { mastersByDesign, mouldsByDesign } from './by-design.ts';
 import { type Flag, flagOn, type Rules } from './flag.ts';
-import { expectedLife } from './life.ts';
+import { isSpentMould } from './life.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
 
 /** Its recorded state, or a later look, says that no good mould can be made from it. */
 export function isUnsound(master: Master): boolean {
   return (master.state !== undefined && master.state !== 'sound') || master.grade === 'worn' || master.grade === 'failed';
-}
-
-function isSpent(mould: Mould, rules: Rules): boolean {
-  if (mould.grade === 'worn' || mould.grade === 'failed') return true;
-  const shots = expectedLife(mould, rules.studio).shots;
-  return shots !== undefined && mould.shots >= shots.value;
 }
 
 const sameSize = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b;
@@ -37,7 +31,7 @@ export function masterFlags(shelf: Shelf, master: Master, rules: Rules): readonl
 function judge(master: Master, others: readonly Master[], made: readonly Mould[], rules: Rules): readonly Flag[] {
   if (others.some((other) => other.id !== master.id && !other.retired && sameSize(other.size, master.size) && !isUnsound(other))) return [];
   const moulds = made.filter((mould) => !mould.retired && mould.purpose !== 'intermediate' && sameSize(mould.size, master.size));
-  const spent = moulds.filter((mould) => isSpent(mould, rules)).length;
+  const spent = moulds.filter((mould) => isSpentMould(mould, rules.studio)).length;
   if (moulds.length === 0 || spent === 0) return [];
   const left = moulds.length - spent;
   const state = master.state !== undefined && master.state !== 'sound' ? master.state : master.grade;

@@ -45,6 +45,19 @@ export function expectedLife(mould: Mould, studio: StudioFields): ExpectedLife {
   return { ...(shots ? { shots } : {}), ...(years ? { years } : {}) };
 }
 
+/** Whether nothing should rest on a mould any more: graded worn or failed, or shot as often as it is expected to last. */
+export function isSpentMould(mould: Mould, studio: StudioFields): boolean {
+  if (mould.grade === 'worn' || mould.grade === 'failed') return true;
+  const { shots } = expectedLife(mould, studio);
+  return shots !== undefined && mould.shots >= shots.value;
+}
+
+/** Whether the rubber is older than it is expected to last, which a look at it can belie. */
+export function isAged(mould: Mould, studio: StudioFields, today: Day): boolean {
+  const { years } = expectedLife(mould, studio);
+  return years !== undefined && mould.made !== undefined && yearsOld(mould.made, today) >= years.value;
+}
+
 /** Age in years, to a few days: (year + month/12 + day/365) apart. Much cheaper than a calendar's reckoning, and asked for every mould. */
 export function yearsOld(made: Day, today: Day): number {
   return yearPoint(today) - yearPoint(made);

@@ -1,6 +1,6 @@
-import type { MouldId, PlaceId, Sha256 } from '../domain/brand.ts';
+import type { Day, MouldId, PlaceId, Sha256 } from '../domain/brand.ts';
 import { insteadOf } from '../domain/instead.ts';
-import { expectedLife } from '../domain/life.ts';
+import { expectedLife, isAged } from '../domain/life.ts';
 import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
 import type { Master, Mould, Shelf, Thing } from '../domain/shelf.ts';
@@ -25,22 +25,26 @@ export interface InsteadPage {
   readonly faults: readonly string[];
   readonly says: string;
   readonly moulds: readonly Substitute[];
+  /** Worn ones, when there is no better. */
+  readonly lastResort: readonly Substitute[];
   readonly masters: readonly Substitute[];
   /** Where the failed one still stands. */
   readonly stands?: string;
 }
 
-export function insteadPageOf(shelf: Shelf, id: MouldId): InsteadPage | undefined {
+export function insteadPageOf(shelf: Shelf, id: MouldId, today: Day): InsteadPage | undefined {
   const mould = shelf.things.mould.get(id);
   if (!mould) return undefined;
-  const { moulds, masters, says } = insteadOf(shelf, id);
+  const { moulds, lastResort, masters, says } = insteadOf(shelf, id, today);
+  const ofMoulds = (list: readonly Mould[]) => list.map((each) => substitute(shelf, each, shotsOf(shelf, each, today)));
   const stands = pathText(shelf, mould.at);
   return {
     title: titleOf(shelf, mould),
     isFailed: mould.grade === 'failed',
     faults: mould.faults ?? [],
     says,
-    moulds: moulds.map((each) => substitute(shelf, each, shotsOf(shelf, each))),
+    moulds: ofMoulds(moulds),
+    lastResort: ofMoulds(lastResort),
     masters: masters.map((each) => substitute(shelf, each, masterDetail(each))),
     ...(stands ? { stands } : {}),
   };
@@ -60,11 +64,12 @@ function substitute(shelf: Shelf, thing: Mould | Master, detail: string): Substi
   };
 }
 
-function shotsOf(shelf: Shelf, mould: Mould): string {
+function shotsOf(shelf: Shelf, mould: Mould, today: Day): string {
   const life = expectedLife(mould, shelf.studio).shots;
   const shots = sayCount(mould.shots, 'shot');
   const told = life ? `${shots} of about ${sayNumber(life.value)}` : shots;
-  return mould.code ? `${told} · ${mould.code}` : told;
+  const aged = isAged(mould, shelf.studio, today) ? 'the rubber is past its years' : undefined;
+  return [told, aged, mould.code].filter(Boolean).join(' · ');
 }
 
 function masterDetail(master: Master): string {

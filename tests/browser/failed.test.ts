@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import type { Day } from '../../src/domain/brand.ts';
 import { insteadOf } from '../../src/domain/instead.ts';
 import { pathText } from '../../src/domain/nesting.ts';
 import { axeWhole } from '../support/axe-whole.ts';
@@ -26,7 +27,7 @@ test('a failed mould: faults, a photo, done; then what to use instead and where 
   await page.locator('.photos .thumb img').waitFor();
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Mark failed' }).click();
-  const [best] = insteadOf(demoShelf, workingMould.id).moulds;
+  const [best] = insteadOf(demoShelf, workingMould.id, new Date().toISOString().slice(0, 10) as Day).moulds;
   await page.getByRole('heading', { name: 'What to use instead' }).waitFor();
   expect(await page.locator('.instead').count()).toBe(insteadOf(demoShelf, workingMould.id).moulds.length);
   await page.getByText(`It still stands in ${pathText(demoShelf, workingMould.at)}.`).waitFor();

@@ -11,12 +11,24 @@ export function InsteadList({ page }: { page: InsteadPage }) {
     <section aria-label="What to use instead">
       <h2 class="section">Use instead</h2>
       <p>{page.says}</p>
+      <Rows of={page.moulds} />
+      <Rows of={page.lastResort} heading="Only as a last resort" />
+      <Rows of={page.masters} heading="To make a new mould from" />
+    </section>
+  );
+}
+
+function Rows({ of, heading }: { of: readonly Substitute[]; heading?: string }) {
+  if (of.length === 0) return null;
+  return (
+    <>
+      {heading && <h3 class="section">{heading}</h3>}
       <ul class="list">
-        {[...page.moulds, ...page.masters].map((each) => (
+        {of.map((each) => (
           <Row key={each.id} each={each} />
         ))}
       </ul>
-    </section>
+    </>
   );
 }
 

@@ -25,7 +25,7 @@ interface FailedDraft {
 
 /** Marks a mould failed; once it is, says what to use instead. Undo brings the form back. */
 export function FailedScreen({ id }: { id: string }) {
-  const page = insteadPageOf(useShelf(), id as MouldId);
+  const page = insteadPageOf(useShelf(), id as MouldId, useDeps().today());
   if (!page) return <NoMould />;
   return page.isFailed ? <Instead id={id} page={page} /> : <FailedForm id={id as MouldId} page={page} />;
 }
