@@ -21,7 +21,9 @@ import { type State, statesOf } from './state.ts';
 
 export const ANSWERS_MAX = 60;
 const PERIODS_MAX = 8;
+/** Places told of a period that is the only one found, and of each of several. */
 const PLACES_MAX = 12;
+const PLACES_EACH = 3;
 
 export interface PlaceAnswer {
   readonly id: PlaceId;
@@ -65,8 +67,8 @@ export interface WhereIs {
   readonly corrections: readonly Correction[];
 }
 
-/** Answers to what was typed, best first: periods with their drawers, then things with the place they stand in. */
-export function whereIs(shelf: Shelf, query: string, units?: Units): WhereIs {
+/** Answers to what was typed, best first: periods with their drawers, then at most so many things with the place they stand in. */
+export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWERS_MAX): WhereIs {
   const years = parseYears(query);
   const dated = isProblem(years) ? [] : periodsOverlapping(shelf, years);
   const coded = codedThing(shelf, query);
@@ -74,11 +76,11 @@ export function whereIs(shelf: Shelf, query: string, units?: Units): WhereIs {
   const found = search(index, wordsOf(query), isProblem(years) && !coded);
   const named = best(index, found, PERIODS_MAX, ({ thing }) => thing.noun === 'period').documents.map(({ thing }) => thing as Period);
   const periods = [...new Set([...dated, ...named])].slice(0, Math.max(PERIODS_MAX, dated.length));
-  const { documents, count } = best(index, found, ANSWERS_MAX, ({ thing }) => thing.noun !== 'period' && thing !== coded);
-  const things = [...(coded ? [coded] : []), ...documents.map(({ thing }) => thing)].slice(0, ANSWERS_MAX);
+  const { documents, count } = best(index, found, most, ({ thing }) => thing.noun !== 'period' && thing !== coded);
+  const things = [...(coded ? [coded] : []), ...documents.map(({ thing }) => thing)].slice(0, most);
   return {
     ...(isProblem(years) ? {} : { years: yearsSay(years, dated.length) }),
-    periods: periods.map((period) => periodAnswer(shelf, period)),
+    periods: periods.map((period) => periodAnswer(shelf, period, periods.length === 1 ? PLACES_MAX : PLACES_EACH)),
     things: things.map((thing) => thingAnswer(shelf, thing, units)),
     more: count + (coded ? 1 : 0) - things.length,
     corrections: found.corrections,
@@ -93,9 +95,13 @@ function yearsSay(years: Years, count: number): string {
     : `No period of yours overlaps ${words}.`;
 }
 
-/** All periods with their drawers, for when nothing has been typed. */
-export function allPeriods(shelf: Shelf): readonly PeriodAnswer[] {
-  return periodsInOrder(shelf).map((period) => periodAnswer(shelf, period));
+/** All periods, for when nothing has been typed. */
+export function allPeriods(shelf: Shelf): readonly Pick<PeriodAnswer, 'id' | 'name' | 'span'>[] {
+  return periodsInOrder(shelf).map((period) => ({
+    id: period.id,
+    name: titleOf(shelf, period),
+    span: spanInYears(period.from, period.to),
+  }));
 }
 
 /** A label's code, typed whole in any of its forms, is one thing and no other. */
@@ -109,22 +115,38 @@ function codedThing(shelf: Shelf, query: string): Thing | undefined {
   return undefined;
 }
 
-export function periodAnswer(shelf: Shelf, period: Period): PeriodAnswer {
-  const pieces = new Map<PlaceId, number>();
-  for (const design of designsByPeriod(shelf).get(period.id) ?? []) addPlacesOfDesign(shelf, design, pieces);
-  const assigned = new Set<PlaceId>();
-  for (const place of placesOfPeriods(shelf).get(period.id) ?? []) assigned.add(place.id);
-  const ids = [...new Set([...assigned, ...pieces.keys()])].filter((id) => shelf.things.place.has(id));
-  const places = ids
-    .map((id) => ({ id, isAssigned: assigned.has(id), pieces: pieces.get(id) ?? 0 }))
-    .sort((a, b) => Number(b.isAssigned) - Number(a.isAssigned) || b.pieces - a.pieces);
+export function periodAnswer(shelf: Shelf, period: Period, most = PLACES_MAX): PeriodAnswer {
+  const places = placesOf(shelf, period.id);
   return {
     id: period.id,
     name: titleOf(shelf, period),
     span: spanInYears(period.from, period.to),
-    places: places.slice(0, PLACES_MAX).map((place) => ({ ...place, path: pathText(shelf, place.id), front: onFront(shelf, place.id) })),
-    morePlaces: Math.max(0, places.length - PLACES_MAX),
+    places: places.slice(0, most).map((place) => ({ ...place, path: pathText(shelf, place.id), front: onFront(shelf, place.id) })),
+    morePlaces: Math.max(0, places.length - most),
   };
+}
+
+type Holding = Pick<PlaceAnswer, 'id' | 'isAssigned' | 'pieces'>;
+const holdings = new WeakMap<Shelf['things'], Map<PeriodId, readonly Holding[]>>();
+
+/** Where a period is kept, then where else things of it stand, most pieces first. Told once for a shelf, since a letter more often finds the same period. */
+function placesOf(shelf: Shelf, period: PeriodId): readonly Holding[] {
+  let known = holdings.get(shelf.things);
+  if (!known) {
+    known = new Map();
+    holdings.set(shelf.things, known);
+  }
+  const before = known.get(period);
+  if (before) return before;
+  const pieces = new Map<PlaceId, number>();
+  for (const design of designsByPeriod(shelf).get(period) ?? []) addPlacesOfDesign(shelf, design, pieces);
+  const assigned = new Set((placesOfPeriods(shelf).get(period) ?? []).map(({ id }) => id));
+  const places = [...new Set([...assigned, ...pieces.keys()])]
+    .filter((id) => shelf.things.place.has(id))
+    .map((id) => ({ id, isAssigned: assigned.has(id), pieces: pieces.get(id) ?? 0 }))
+    .sort((a, b) => Number(b.isAssigned) - Number(a.isAssigned) || b.pieces - a.pieces);
+  known.set(period, places);
+  return places;
 }
 
 const assignments = new WeakMap<object, ReadonlyMap<PeriodId, readonly Place[]>>();

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
 import { searchIndexOf } from '../../domain/search-index.ts';
-import { allPeriods, whereIs } from '../../views/where-is.ts';
+import { ANSWERS_MAX, allPeriods, whereIs } from '../../views/where-is.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { FoundPeriod } from '../parts/found-period.tsx';
 import { FoundThing } from '../parts/found-thing.tsx';
@@ -26,8 +26,8 @@ export function WhereIsScreen(_: object) {
   }, [shelf]);
   function type(next: string): void {
     setQuery(next);
-    // Kept in the address for coming back, without a step of history for every letter.
-    window.history.replaceState(null, '', to(['where'], next === '' ? {} : { q: next }));
+    // Kept in the address for coming back, without a step of history for every letter; its state is the router's.
+    window.history.replaceState(window.history.state, '', to(['where'], next === '' ? {} : { q: next }));
   }
   return (
     <Screen title="Where is…" hasBack={false}>
@@ -102,7 +102,11 @@ function Periods({ onPick }: { onPick: (query: string) => void }) {
 function Answers({ query }: { query: string }) {
   const shelf = useShelf();
   const units = useUnits();
-  const { periods, things, more, corrections, years } = useMemo(() => whereIs(shelf, query, units), [shelf, query, units]);
+  const isSettled = useSettled(query);
+  const { periods, things, more, corrections, years } = useMemo(
+    () => whereIs(shelf, query, units, isSettled ? ANSWERS_MAX : ANSWERS_AT_ONCE),
+    [shelf, query, units, isSettled],
+  );
   const isNothing = periods.length === 0 && things.length === 0;
   return (
     <div>
@@ -132,9 +136,23 @@ function Answers({ query }: { query: string }) {
           ))}
         </ul>
       )}
-      {more > 0 && <p class="search-more">and {more} more. Another word or letter narrows it.</p>}
+      {isSettled && more > 0 && <p class="search-more">and {more} more. Another word or letter narrows it.</p>}
     </div>
   );
+}
+
+/** As many as fit on a phone: drawing the rest would hold up the next letter. */
+const ANSWERS_AT_ONCE = 7;
+const SETTLED_MS = 250;
+
+/** Whether the query has stood still for a moment. */
+function useSettled(query: string): boolean {
+  const [settled, setSettled] = useState(query);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(query), SETTLED_MS);
+    return () => clearTimeout(timer);
+  }, [query]);
+  return settled === query;
 }
 
 function correctionInWords({ typed, instead }: Correction): string {
