@@ -1,8 +1,9 @@
-import type { InjectorId, MouldId, PlaceId, Sha256, WaxId } from '../domain/brand.ts';
+import type { Day, InjectorId, MouldId, PlaceId, Sha256, WaxId } from '../domain/brand.ts';
 import type { WaxFault } from '../domain/fault.ts';
 import { formProblem } from '../domain/form-problem.ts';
 import type { LogRun } from '../domain/plans/log-run.ts';
 import { isProblem, type Problem } from '../domain/problem.ts';
+import { parsePastDay } from '../domain/typed-day.ts';
 import { parseTypedNumber } from '../domain/typed-number.ts';
 import { celsiusFrom, kpaFrom, pressureIn, temperatureIn, type Units } from '../domain/units.ts';
 import type { Offered } from '../views/run-form.ts';
@@ -18,6 +19,8 @@ export interface RunDraft {
   readonly holdS: string;
   readonly to: string;
   readonly note: string;
+  /** Empty for today. */
+  readonly on: string;
   readonly pictures: readonly Sha256[];
 }
 
@@ -34,19 +37,23 @@ export function startRun(offered: Offered, units: Units): RunDraft {
     holdS: typed(offered.holdS),
     to: offered.to ?? '',
     note: '',
+    on: '',
     pictures: [],
   };
 }
 
 /** What was typed as a command; a figure that is none comes back beside its field. */
-export function runCommand(mould: MouldId, draft: RunDraft, units: Units): LogRun | Problem {
+export function runCommand(mould: MouldId, draft: RunDraft, units: Units, today: Day): LogRun | Problem {
   const figures = {
     waxC: parseTypedNumber(draft.waxC),
     pressureKpa: parseTypedNumber(draft.pressureKpa),
     holdS: parseTypedNumber(draft.holdS),
   };
-  const wrong = Object.fromEntries(Object.entries(figures).flatMap(([field, value]) => (isProblem(value) ? [[field, value.says]] : [])));
-  if (Object.keys(wrong).length > 0) return formProblem(wrong);
+  const on = parsePastDay(draft.on, today);
+  const wrong = Object.fromEntries(
+    Object.entries({ ...figures, on }).flatMap(([field, value]) => (isProblem(value) ? [[field, value.says]] : [])),
+  );
+  if (isProblem(on) || Object.keys(wrong).length > 0) return formProblem(wrong);
   const { waxC, pressureKpa, holdS } = figures as { [field: string]: number | undefined };
   return {
     mould,
@@ -60,6 +67,7 @@ export function runCommand(mould: MouldId, draft: RunDraft, units: Units): LogRu
     holdS,
     to: (draft.to || undefined) as PlaceId | undefined,
     note: draft.note.trim() || undefined,
+    on,
     pictures: draft.pictures.length > 0 ? draft.pictures : undefined,
   };
 }

@@ -1,4 +1,5 @@
 import type { Day, MasterId, MouldId, Sha256 } from '../brand.ts';
+import { dayInWords } from '../day-words.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import type { MouldFault } from '../fault.ts';
@@ -32,6 +33,8 @@ export function planInspect(shelf: Shelf, desk: Desk, command: Inspect): readonl
   const wrongDay = notAhead(on, desk.today) ?? notPast(command.next, desk.today, 'next');
   if (wrongDay) return wrongDay;
   const doubts = grade === 'sound' && faults.length > 0 ? [`You call it sound, with ${faults.join(', ')} ticked.`] : [];
+  if (on && thing.gradeOn && on < thing.gradeOn)
+    doubts.push(`It was looked at since, on ${dayInWords(thing.gradeOn)}: this grade will stand instead of that one.`);
   const warning = unconfirmed(doubts, confirmed);
   if (warning) return warning;
   const said = { faults: faults.length > 0 ? [...new Set(faults)] : undefined, note: note?.trim() || undefined };

@@ -33,7 +33,9 @@ export function planWeighWax(shelf: Shelf, desk: Desk, command: WeighWax): reado
   const more = (grams as number) - wax.grams;
   const isFarMore = more > Math.max(MORE_GRAMS, wax.grams * MORE_SHARE);
   const doubt = `That is ${sayMass(more, units)} more than the ${sayMass(wax.grams, units)} reckoned. Did some come in, or was the tub weighed too?`;
-  const warning = unconfirmed(isFarMore ? [doubt] : [], confirmed);
+  const isLate = on !== undefined && on < desk.today;
+  const late = `Runs and wax written down since then count no more: ${sayMass(grams as number, units)} will be reckoned to be left now.`;
+  const warning = unconfirmed([...(isFarMore ? [doubt] : []), ...(isLate ? [late] : [])], confirmed);
   if (warning) return warning;
   return allWritten([
     { ...desk.entry(), ...(on ? { on } : {}), kind: 'weighed', wax: id, grams: grams as Grams, note: note?.trim() || undefined },

@@ -5,6 +5,7 @@ import type { WaxId } from '../../domain/brand.ts';
 import { beside, formProblem } from '../../domain/form-problem.ts';
 import { sayMass } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
+import { parsePastDay } from '../../domain/typed-day.ts';
 import { parseTypedNumber } from '../../domain/typed-number.ts';
 import { gramsFrom } from '../../domain/units.ts';
 import { useDeps } from '../studio.tsx';
@@ -13,6 +14,7 @@ import { useSave } from '../use-save.ts';
 import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
+import { OnDay } from './on-day.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
 import type { WaxTask } from './wax-card.tsx';
@@ -38,17 +40,19 @@ export function WaxSheet({
   const deps = useDeps();
   const units = useUnits();
   const save = useSave();
-  const { values, set, clear } = useDraft(`wax-${task}:${wax}`, () => ({ mass: '', lot: '', note: '' }));
+  const { values, set, clear } = useDraft(`wax-${task}:${wax}`, () => ({ mass: '', lot: '', note: '', on: '' }));
 
   function submit(): void {
     const typed = parseTypedNumber(values.mass);
     if (isProblem(typed)) return save.show(formProblem({ grams: typed.says }));
+    const on = parsePastDay(values.on, deps.today());
+    if (isProblem(on)) return save.show(formProblem({ on: on.says }));
     const mass = typed === undefined ? undefined : gramsFrom(typed, units.mass);
     const { lot, note } = values;
     void save.run(
       (confirmed) => {
-        if (task === 'receive') return receiveWax(deps, { wax, grams: mass, lot, note });
-        const command = { wax, grams: mass, note, units, confirmed };
+        if (task === 'receive') return receiveWax(deps, { wax, grams: mass, lot, note, on });
+        const command = { wax, grams: mass, note, on, units, confirmed };
         return task === 'weigh' ? weighWax(deps, command) : discardWax(deps, command);
       },
       () => {
@@ -99,6 +103,7 @@ export function WaxSheet({
           problem={beside(save.problem, 'note')}
           onInput={(note) => set({ note })}
         />
+        <OnDay today={deps.today()} value={values.on} problem={beside(save.problem, 'on')} onChange={(on) => set({ on })} />
         <div class="button-row">
           <Button look="main" type="submit" disabled={save.isBusy}>
             Write it down

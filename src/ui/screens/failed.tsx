@@ -1,7 +1,9 @@
 import { failMould } from '../../actions/fail-mould.ts';
 import type { MouldId, Sha256 } from '../../domain/brand.ts';
 import { MOULD_FAULTS, type MouldFault } from '../../domain/fault.ts';
-import { beside } from '../../domain/form-problem.ts';
+import { beside, formProblem } from '../../domain/form-problem.ts';
+import { isProblem } from '../../domain/problem.ts';
+import { parsePastDay } from '../../domain/typed-day.ts';
 import { type InsteadPage, insteadPageOf } from '../../views/instead-page.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
@@ -9,6 +11,7 @@ import { InsteadList } from '../parts/instead-list.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { NoMould } from '../parts/no-mould.tsx';
+import { OnDay } from '../parts/on-day.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -20,6 +23,8 @@ import { useSave } from '../use-save.ts';
 interface FailedDraft {
   readonly faults: readonly MouldFault[];
   readonly note: string;
+  /** Empty for today. */
+  readonly on: string;
   readonly pictures: readonly Sha256[];
 }
 
@@ -33,19 +38,22 @@ export function FailedScreen({ id }: { id: string }) {
 function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
   const deps = useDeps();
   const save = useSave();
-  const draft = useDraft<FailedDraft>(`failed:${id}`, () => ({ faults: [], note: '', pictures: [] }));
+  const draft = useDraft<FailedDraft>(`failed:${id}`, () => ({ faults: [], note: '', on: '', pictures: [] }));
   const { values, set, clear } = draft;
   const { faults, note, pictures } = values;
   const wrong = beside(save.problem, 'faults');
 
-  const submit = () =>
-    save.run(
-      () => failMould(deps, { mould: id, faults, note, pictures: pictures.length > 0 ? pictures : undefined }),
+  function submit(): void {
+    const on = parsePastDay(values.on, deps.today());
+    if (isProblem(on)) return save.show(formProblem({ on: on.says }));
+    void save.run(
+      () => failMould(deps, { mould: id, faults, note, on, pictures: pictures.length > 0 ? pictures : undefined }),
       () => {
         clear();
         return `${page.title} is marked failed.`;
       },
     );
+  }
 
   return (
     <Screen
@@ -76,6 +84,7 @@ function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
         problem={beside(save.problem, 'note')}
         onInput={(typed) => set({ note: typed })}
       />
+      <OnDay today={deps.today()} value={values.on} problem={beside(save.problem, 'on')} onChange={(on) => set({ on })} />
     </Screen>
   );
 }

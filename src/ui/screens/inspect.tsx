@@ -8,11 +8,13 @@ import { GRADES, type Grade } from '../../domain/grade.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
+import { parsePastDay } from '../../domain/typed-day.ts';
 import { addressOf } from '../address.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
 import { NoMould } from '../parts/no-mould.tsx';
+import { OnDay } from '../parts/on-day.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -27,6 +29,8 @@ interface InspectDraft {
   readonly faults: readonly MouldFault[];
   readonly note: string;
   readonly next: string;
+  /** Empty for today. */
+  readonly on: string;
   readonly pictures: readonly Sha256[];
 }
 
@@ -57,6 +61,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
     faults: (thing && 'faults' in thing && thing.faults) || [],
     note: '',
     next: addDays(today, shelf.studio.lookDays ?? LOOK_DAYS),
+    on: '',
     pictures: [],
   }));
   const { values, set, clear } = draft;
@@ -67,10 +72,13 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
   function submit(): void {
     const next = values.next === '' || values.grade === 'failed' ? undefined : parseDay(values.next);
     if (isProblem(next)) return save.show(formProblem({ next: next.says }));
+    const on = parsePastDay(values.on, today);
+    if (isProblem(on)) return save.show(formProblem({ on: on.says }));
     const grade = GRADES.find((each) => each === values.grade);
     const { faults, note, pictures } = values;
     void save.run(
-      (confirmed) => inspect(deps, { of: id, grade, faults, note, next, pictures: pictures.length > 0 ? pictures : undefined, confirmed }),
+      (confirmed) =>
+        inspect(deps, { of: id, grade, faults, note, next, on, pictures: pictures.length > 0 ? pictures : undefined, confirmed }),
       () => {
         clear();
         if (thing) goInstead(addressOf(thing));
@@ -110,6 +118,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
         <NextLook today={today} value={values.next} problem={says('next')} onChange={(next) => set({ next })} />
       )}
       <Field label="Note" lines={2} max={4000} value={values.note} problem={says('note')} onInput={(note) => set({ note })} />
+      <OnDay today={today} value={values.on} problem={says('on')} onChange={(on) => set({ on })} />
       <PhotoField pictures={values.pictures} onChange={(pictures) => set({ pictures })} />
     </Screen>
   );

@@ -12,6 +12,7 @@ import { Field } from '../parts/field.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
 import { NoMould } from '../parts/no-mould.tsx';
 import { Caution } from '../parts/note.tsx';
+import { OnDay } from '../parts/on-day.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { PickOne } from '../parts/pick-one.tsx';
 import { RejectSteppers } from '../parts/reject-steppers.tsx';
@@ -48,7 +49,7 @@ function RunForm({ id }: { id: MouldId }) {
   const says = (field: string) => beside(save.problem, field);
 
   function submit(): void {
-    const command = runCommand(id, values, units);
+    const command = runCommand(id, values, units, deps.today());
     if (isProblem(command)) return save.show(command);
     void save.run(
       (confirmed) => logRun(deps, { ...command, confirmed }),
@@ -143,6 +144,7 @@ function RunForm({ id }: { id: MouldId }) {
         hint="Left empty, they are counted for the mould and stand nowhere."
       />
       <Field label="Note" lines={2} max={4000} value={values.note} problem={says('note')} onInput={(note) => set({ note })} />
+      <OnDay today={deps.today()} value={values.on} problem={says('on')} onChange={(on) => set({ on })} />
       <PhotoField pictures={values.pictures} onChange={(pictures) => set({ pictures })} />
       <Caution>
         Wax is hot and under pressure: let the pressure off before opening a pot, point no nozzle at anyone, and wear eye and hand
