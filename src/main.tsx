@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import type { Deps } from './actions/deps.ts';
 import { startDemo } from './actions/start-demo.ts';
+import { whoUses } from './actions/who.ts';
 import { setBadge } from './device/badge.ts';
 import { openDrafts } from './device/drafts.ts';
 import { watchInstall } from './device/install.ts';
@@ -42,13 +43,19 @@ async function start(): Promise<void> {
   if (!root) return;
   const isDemo = new URLSearchParams(window.location.search).has('demo');
   const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
+  const opening = openSettings();
+  let who = (): string | undefined => undefined;
+  void opening.then((opened) => {
+    who = () => whoUses(opened);
+  });
   const [settings, keeper] = await Promise.all([
-    openSettings(),
+    opening,
     openKeeper({
       name,
       now: () => Date.now(),
       today,
       bytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
+      by: () => who(),
       whenIdle,
       early: (fronts) => earlyFronts(root, fronts),
     }),

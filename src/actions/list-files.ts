@@ -11,16 +11,16 @@ export function openList(file: File): Promise<ListFile | Problem> {
   return readListFile(file);
 }
 
-function saveSheet(name: string, text: string): Promise<void> {
+function saveSheet(name: string, text: string): Promise<boolean> {
   return saveFile(name, new Blob([text], { type: 'text/csv;charset=utf-8' }));
 }
 
-export function saveSample(): Promise<void> {
+export function saveSample(): Promise<boolean> {
   return saveSheet(SAMPLE_NAME, sampleList());
 }
 
 /** The rows that cannot be read, with their lines and reasons, under the list's own headings. */
-export function saveUnreadable(plan: ImportPlan): Promise<void> {
+export function saveUnreadable(plan: ImportPlan): Promise<boolean> {
   const rows = plan.rows.filter((row) => row.state === 'unreadable');
   const head = [...plan.headings, 'Line', 'What is wrong'];
   const body = rows.map((row) => [

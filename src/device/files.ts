@@ -29,18 +29,21 @@ export async function readListFile(file: File): Promise<ListFile | Problem> {
   }
 }
 
-/** Hands a file over: to the share sheet of an installed app on a phone, where a download would be hard to find, else as a download. */
-export async function saveFile(name: string, blob: Blob): Promise<void> {
+/**
+ * Hands a file over: to the share sheet of an installed app on a phone, where a download would be hard to find, else as a download. False when
+ * the person closed the share sheet; what becomes of the file after it was handed over, no browser tells.
+ */
+export async function saveFile(name: string, blob: Blob): Promise<boolean> {
   const file = new File([blob], name, { type: blob.type });
   const isInstalled = window.matchMedia('(display-mode: standalone)').matches;
   const isTouch = window.matchMedia('(pointer: coarse)').matches;
   if (isInstalled && isTouch && navigator.canShare?.({ files: [file] })) {
     try {
       await navigator.share({ files: [file] });
-      return;
+      return true;
     } catch (error) {
       // Closed by the person: nothing more is wanted. Anything else is downloaded instead.
-      if (error instanceof DOMException && error.name === 'AbortError') return;
+      if (error instanceof DOMException && error.name === 'AbortError') return false;
     }
   }
   const url = URL.createObjectURL(file);
@@ -50,4 +53,5 @@ export async function saveFile(name: string, blob: Blob): Promise<void> {
   link.click();
   // Safari reads the blob only after the click has been dealt with.
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  return true;
 }

@@ -1,5 +1,5 @@
 import { type Problem, problem } from '../domain/problem.ts';
-import type { JobName, Jobs, ListHead, Progress, Reply, Request } from '../worker/protocol.ts';
+import { JOB_READS, type JobName, type Jobs, type ListHead, type Progress, type Reply, type Request } from '../worker/protocol.ts';
 
 export type { ListHead, Progress };
 
@@ -28,7 +28,7 @@ export function startJob<J extends JobName>(
     else settle(data.answer as Jobs[J]['gives'] | Problem);
   };
   worker.onerror = () =>
-    settle(problem('The list could not be worked through.', 'Nothing was changed. Close other apps or split the list, and try again.'));
+    settle(problem(`The ${JOB_READS[job]} could not be worked through.`, 'Nothing was changed. Close other apps, and try again.'));
   worker.postMessage({ job, asks } as Request);
   return { answer, cancel: () => settle(undefined) };
 }

@@ -1,7 +1,8 @@
 import { planSteps } from '../domain/csv/plan-import.ts';
 import { readTable } from '../domain/csv/table.ts';
+import { parseJournal } from '../domain/journal.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
-import type { Jobs, Reply, Request } from './protocol.ts';
+import { JOB_READS, type Jobs, type Reply, type Request } from './protocol.ts';
 
 /** Rows of the list that the head shows. */
 const HEAD_ROWS = 6;
@@ -27,10 +28,21 @@ function planList({ text, delimiter, known, reading, today }: Jobs['import']['as
   }
 }
 
+function answerTo(request: Request): Jobs[Request['job']]['gives'] | Problem {
+  switch (request.job) {
+    case 'head':
+      return head(request.asks);
+    case 'import':
+      return planList(request.asks);
+    case 'journal':
+      return parseJournal(request.asks.text);
+  }
+}
+
 self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
   try {
-    reply({ answer: data.job === 'head' ? head(data.asks) : planList(data.asks) });
+    reply({ answer: answerTo(data) });
   } catch {
-    reply({ answer: problem('The list could not be worked through.', 'Nothing was changed.') });
+    reply({ answer: problem(`The ${JOB_READS[data.job]} could not be worked through.`, 'Nothing was changed.') });
   }
 });

@@ -3,6 +3,7 @@ import type { Delimiter } from '../domain/csv/delimiter.ts';
 import type { Known } from '../domain/csv/known.ts';
 import type { ImportPlan, Reading } from '../domain/csv/plan.ts';
 import type { Row } from '../domain/csv/table.ts';
+import type { Journal } from '../domain/journal.ts';
 import type { Problem } from '../domain/problem.ts';
 
 /** What the first rows of a list show, before anything is planned. */
@@ -26,8 +27,12 @@ export interface Jobs {
     };
     readonly gives: ImportPlan;
   };
+  journal: { readonly asks: { readonly text: string }; readonly gives: Journal };
 }
 export type JobName = keyof Jobs;
+
+/** What a job works through, for the sentence that says it could not. */
+export const JOB_READS: { readonly [J in JobName]: string } = { head: 'list', import: 'list', journal: 'journal' };
 
 export type Request = { [J in JobName]: { readonly job: J; readonly asks: Jobs[J]['asks'] } }[JobName];
 
