@@ -54,8 +54,15 @@ export async function scanLabels(video: HTMLVideoElement, listener: ScanListener
     end(problem('The camera was taken away by the phone or by another app.', 'Try again, type the code, or use a picture.'));
   });
   video.srcObject = camera.stream;
-  // Refused when the screen is left at once; the stop that follows is all that is needed.
-  await video.play().catch(() => undefined);
+  try {
+    await video.play();
+  } catch (error) {
+    // Broken off when the screen is left at once: the stop that follows is all that is needed. Refused when a phone saves its battery.
+    if ((error as { readonly name?: string }).name !== 'AbortError') {
+      stop();
+      return problem('The phone did not let the camera’s picture be shown.', 'Try again, type the code, or use a picture.');
+    }
+  }
   return { ...(camera.torch ? { torch: camera.torch } : {}), stop };
 }
 

@@ -2,8 +2,10 @@ import type { Entry } from '../domain/entry.ts';
 import { planWithdraw, type Withdraw } from '../domain/plans/withdraw.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Deps } from './deps.ts';
+import { TAKEN_BACK } from './withdraw.ts';
 
 /** Takes the action an entry belongs to back, when nothing that came later would be left in the air. */
 export function takeBack({ keeper }: Pick<Deps, 'keeper'>, command: Withdraw): Promise<readonly Entry[] | Problem> {
-  return keeper.act((shelf, desk) => planWithdraw(shelf, desk, command));
+  const { id, step } = command.entry;
+  return keeper.act((shelf, desk) => (keeper.isTakenBack(step ?? id) ? TAKEN_BACK : planWithdraw(shelf, desk, command)));
 }

@@ -12,18 +12,27 @@ export function inOrder(entries: Iterable<Entry>): Entry[] {
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 }
 
+/** What these entries, in time order, take back: names of actions, by their first entry. */
+export function takenBackBy(ordered: readonly Entry[]): ReadonlySet<EntryId> {
+  const takenBack = new Set<EntryId>();
+  for (let i = ordered.length - 1; i >= 0; i--) {
+    const entry = ordered[i] as Entry;
+    if (entry.kind === 'withdrawn' && !isAmong(takenBack, entry)) takenBack.add(entry.entry);
+  }
+  return takenBack;
+}
+
+function isAmong(takenBack: ReadonlySet<EntryId>, entry: Entry): boolean {
+  return takenBack.has(entry.id) || (entry.step !== undefined && takenBack.has(entry.step));
+}
+
 /**
  * The entries that count, of entries in time order: without those taken back, and without the takings-back themselves. A taking-back
  * can be taken back too, so the newest are looked at first.
  */
 export function inForce(ordered: readonly Entry[]): Entry[] {
-  const takenBack = new Set<EntryId>();
-  const isTakenBack = (entry: Entry) => takenBack.has(entry.id) || (entry.step !== undefined && takenBack.has(entry.step));
-  for (let i = ordered.length - 1; i >= 0; i--) {
-    const entry = ordered[i] as Entry;
-    if (entry.kind === 'withdrawn' && !isTakenBack(entry)) takenBack.add(entry.entry);
-  }
-  return ordered.filter((entry) => entry.kind !== 'withdrawn' && !isTakenBack(entry));
+  const takenBack = takenBackBy(ordered);
+  return ordered.filter((entry) => entry.kind !== 'withdrawn' && !isAmong(takenBack, entry));
 }
 
 /** The shelf that a whole journal sums to; order and repeats of the entries do not matter. */

@@ -1,7 +1,8 @@
-import type { Day, Sha256, ThingId } from '../domain/brand.ts';
+import type { Day, EntryId, Sha256, ThingId } from '../domain/brand.ts';
 import { CLOCK_ZERO, clockOf } from '../domain/clock.ts';
 import { type Desk, makeDesk } from '../domain/desk.ts';
 import type { Entry } from '../domain/entry.ts';
+import { takenBackBy } from '../domain/fold.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import type { Shelf } from '../domain/shelf.ts';
 import { append, checked, Stale } from './append.ts';
@@ -43,6 +44,8 @@ export interface Keeper {
   act(plan: MakePlan): Promise<readonly Entry[] | Problem>;
   /** Adds entries made elsewhere (a backup, the other phone, the demo); those known already change nothing. Gives how many were new. */
   join(entries: readonly Entry[]): Promise<number | Problem>;
+  /** Whether one of the newest entries takes this action back. A sealed taking-back is not looked up: that would read the journal. */
+  isTakenBack(action: EntryId): boolean;
   history(id: ThingId, wanted: number): Promise<History>;
   journal(): Promise<readonly Entry[]>;
   /** Throws the stored shelf away and sums the journal afresh. */
@@ -114,6 +117,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
   db.on('versionchange', () => {
     db.close();
     channel.close();
+    return false; // Dexie's own answer is to open again at the next write, whatever the newer code has made of the database.
   });
 
   function tell(message: { rows: TailRow[] } | { reload: true }): void {
@@ -191,6 +195,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
           return joined.added;
         }),
       ),
+    isTakenBack: (action) => takenBackBy(held.tail).has(action),
     history: (id, wanted) => readHistory(db, id, wanted),
     journal: () => readJournal(db),
     refold: () => safely(() => inTurn(refoldAll)),

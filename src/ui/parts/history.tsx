@@ -2,11 +2,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { takeBack } from '../../actions/take-back.ts';
 import type { ThingId } from '../../domain/brand.ts';
 import type { Entry } from '../../domain/entry.ts';
+import { problem } from '../../domain/problem.ts';
 import { type HistoryLine, historyOf } from '../../views/history.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useSave } from '../use-save.ts';
 import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
+import { ProblemNote } from './note.tsx';
 import { Thumbs } from './photos.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
@@ -21,15 +23,23 @@ export function History({ id }: { id: ThingId }) {
   const [wanted, setWanted] = useState(FIRST);
   const [read, setRead] = useState<{ readonly entries: readonly Entry[]; readonly isMore: boolean } | undefined>();
   const [asked, setAsked] = useState<HistoryLine | undefined>();
+  const [isBroken, setBroken] = useState(false);
+  const [attempt, setAttempt] = useState(0);
   useEffect(() => {
     let isGone = false;
-    void keeper.history(id, wanted).then((history) => {
-      if (!isGone) setRead(history);
-    });
+    keeper.history(id, wanted).then(
+      (history) => {
+        if (isGone) return;
+        setRead(history);
+        setBroken(false);
+      },
+      () => !isGone && setBroken(true),
+    );
     return () => {
       isGone = true;
     };
-  }, [keeper, id, wanted, shelf]);
+  }, [keeper, id, wanted, shelf, attempt]);
+  if (isBroken) return <Unread onAgain={() => setAttempt(attempt + 1)} />;
   if (!read) return <p class="wait">Reading the history…</p>;
   const lines = historyOf(shelf, read.entries.slice(0, wanted), units);
   return (
@@ -43,6 +53,16 @@ export function History({ id }: { id: ThingId }) {
       </ol>
       {(read.isMore || read.entries.length > wanted) && <Button onClick={() => setWanted(wanted * 3)}>Show older lines</Button>}
       {asked && <TakeBack line={asked} onClose={() => setAsked(undefined)} />}
+    </section>
+  );
+}
+
+function Unread({ onAgain }: { onAgain: () => void }) {
+  return (
+    <section aria-label="History">
+      <h2 class="section">History</h2>
+      <ProblemNote problem={problem('The history could not be read.', 'The counts and the place above are as they were last written.')} />
+      <Button onClick={onAgain}>Try again</Button>
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Scanning, scanLabels, scanPicture } from '../../actions/scan-labels.ts';
 import type { Code } from '../../domain/brand.ts';
-import { isProblem, type Problem } from '../../domain/problem.ts';
+import { isProblem, type Problem, problem } from '../../domain/problem.ts';
 import { Button } from './button.tsx';
 import { CodeKeys } from './code-keys.tsx';
 import { Icon } from './icon.tsx';
@@ -106,6 +106,7 @@ export function LabelReader({ onCode, prompt = 'Hold a label in the frame.' }: L
             aria-pressed={isLit}
             onClick={async () => {
               if (await torch.on(!isLit)) setLit(!isLit);
+              else setWrong(problem('The phone did not switch its torch.', 'Scanning goes on without it.'));
             }}
           >
             <Icon name="torch" /> {isLit ? 'Torch off' : 'Torch on'}

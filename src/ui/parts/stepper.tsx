@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { Icon } from './icon.tsx';
 
 interface StepperProps {
@@ -15,7 +15,20 @@ interface StepperProps {
 /** A number for waxy thumbs: minus, the number itself, plus, and bigger steps. */
 export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps = [], unit }: StepperProps) {
   const id = useId();
-  const set = (next: number) => onChange(Math.min(high, Math.max(low, next)));
+  /** As typed, until the field is left: what is half typed must not be written over. */
+  const [typed, setTyped] = useState<string | undefined>();
+  const [wrong, setWrong] = useState<string | undefined>();
+  const set = (next: number) => {
+    setTyped(undefined);
+    setWrong(undefined);
+    onChange(Math.min(high, Math.max(low, next)));
+  };
+  const type = (text: string) => {
+    setTyped(text);
+    const read = text.trim() === '' ? undefined : readCount(text, low, high);
+    setWrong(typeof read === 'string' ? read : undefined);
+    if (typeof read === 'number') onChange(read);
+  };
   return (
     <div class="stepper">
       <label for={id}>{label}</label>
@@ -32,12 +45,13 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
         <input
           id={id}
           inputMode="numeric"
-          value={String(value)}
+          value={typed ?? String(value)}
+          aria-invalid={wrong !== undefined}
+          aria-describedby={wrong ? `${id}-wrong` : undefined}
           onFocus={(event) => event.currentTarget.select()}
-          onInput={(event) => {
-            const typed = Number(event.currentTarget.value.replace(',', '.'));
-            if (Number.isFinite(typed)) set(Math.round(typed));
-          }}
+          onInput={(event) => type(event.currentTarget.value)}
+          onBlur={() => setTyped(undefined)}
+          onKeyDown={(event) => event.key === 'Enter' && setTyped(undefined)}
         />
         {unit && <span class="field-unit">{unit}</span>}
         <button
@@ -50,6 +64,11 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
           <Icon name="plus" />
         </button>
       </div>
+      {wrong && (
+        <p class="field-problem" id={`${id}-wrong`} role="alert">
+          {wrong} {value} is kept.
+        </p>
+      )}
       {leaps.length > 0 && (
         <div class="stepper-leaps">
           {leaps.map((leap) => (
@@ -67,4 +86,12 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
       )}
     </div>
   );
+}
+
+/** The number typed, or what is wrong with it. */
+function readCount(text: string, low: number, high: number): number | string {
+  if (!/^\d+$/.test(text.trim())) return `“${text.trim()}” is no whole number.`;
+  const count = Number(text);
+  if (count < low) return `${low} is the least.`;
+  return count > high ? `${high.toLocaleString('en-GB')} is the most.` : count;
 }

@@ -12,6 +12,8 @@ interface Toast {
 }
 
 const toast = signal<Toast | null>(null);
+/** The message whose Undo has been tapped: a second tap would take it back twice. */
+const taking = signal<Toast | null>(null);
 /** Long enough to read and reach for, and there is always *Undo* in the history afterwards. */
 const SHOWN_MS = 9000;
 
@@ -43,6 +45,13 @@ export function ToastPart() {
     return () => clearTimeout(timer);
   }, [current]);
   const undo = current?.undo;
+  async function takeBack(shown: Toast, entry: Entry): Promise<void> {
+    if (taking.value === shown) return;
+    taking.value = shown;
+    const outcome = await withdraw(deps, entry.id);
+    if (isProblem(outcome)) sayProblem(outcome);
+    else say(entry.kind === 'withdrawn' ? 'Done again.' : 'Taken back.', outcome);
+  }
   return (
     <div class="toast-space" role="status" aria-live="polite">
       {current && (
@@ -52,15 +61,8 @@ export function ToastPart() {
             <button
               type="button"
               class="button button-quiet"
-              onClick={async () => {
-                const outcome = await withdraw(deps, undo.id);
-                if (isProblem(outcome)) sayProblem(outcome);
-                else
-                  toast.value = {
-                    says: undo.kind === 'withdrawn' ? 'Done again.' : 'Taken back.',
-                    ...(outcome[0] ? { undo: outcome[0] } : {}),
-                  };
-              }}
+              disabled={taking.value === current}
+              onClick={() => void takeBack(current, undo)}
             >
               {undo.kind === 'withdrawn' ? 'Do it again' : 'Undo'}
             </button>
