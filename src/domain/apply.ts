@@ -139,7 +139,13 @@ function addPictures(bench: Bench, entry: Entry): void {
   const id = subjectOf(entry);
   const thing = id === undefined ? undefined : bench.get(id);
   if (!thing) return;
-  const before = thing.pictures ?? [];
-  const added = (entry.pictures ?? []).filter((picture) => !before.includes(picture));
-  if (added.length > 0) change(bench, thing, { pictures: [...before, ...added] });
+  const shown = thing.pictures ?? [];
+  const added = (entry.pictures ?? []).filter((picture) => !shown.includes(picture));
+  if (added.length === 0) return;
+  if (entry.kind === 'recorded' || entry.kind === 'corrected' || thing.id === (entry.id as string)) {
+    return change(bench, thing, { pictures: [...shown, ...added] });
+  }
+  const looks = thing.looks ?? [];
+  const fresh = added.filter((picture) => !looks.includes(picture));
+  if (fresh.length > 0) change(bench, thing, { looks: [...looks, ...fresh] });
 }

@@ -18,7 +18,10 @@ interface Standing<N extends Noun> {
   readonly usual?: PlaceId;
   /** Lent out until then. */
   readonly until?: Day;
+  /** Pictures of the thing, given when it was recorded or put right; the first is its portrait. */
   readonly pictures?: readonly Sha256[];
+  /** Pictures of what happened to it: a torn gate, a run's rejects. */
+  readonly looks?: readonly Sha256[];
   readonly retired?: { readonly on: Day; readonly reason: Retirement };
   readonly aside?: { readonly [K in FlagKind]?: Day };
   readonly measured?: {
@@ -112,7 +115,7 @@ export type Want = Thing<'want'>;
 export const RUNS_KEPT = 3;
 export const MONTHS_KEPT = 14;
 /** Raised when the same journal would fold to another shelf; stored shelves of another version are folded afresh. */
-export const FOLD_VERSION = 1;
+export const FOLD_VERSION = 2;
 
 export type Things = { readonly [N in Noun]: ReadonlyMap<IdOf[N], Thing<N>> };
 

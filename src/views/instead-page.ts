@@ -3,6 +3,7 @@ import { insteadOf } from '../domain/instead.ts';
 import { expectedLife, isAged } from '../domain/life.ts';
 import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
+import { portraitOf } from '../domain/portrait.ts';
 import type { Master, Mould, Shelf, Thing } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
 import { type OnFront, onFront } from './front-of.ts';
@@ -51,7 +52,7 @@ export function insteadPageOf(shelf: Shelf, id: MouldId, today: Day): InsteadPag
 }
 
 function substitute(shelf: Shelf, thing: Mould | Master, detail: string): Substitute {
-  const picture = thing.pictures?.[0];
+  const picture = portraitOf(shelf, thing);
   const path = pathText(shelf, thing.at);
   return {
     id: thing.id,

@@ -3,6 +3,7 @@ import { dayInWords } from '../domain/day-words.ts';
 import type { Flag } from '../domain/flag.ts';
 import { sayCount } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
+import { picturesOf, portraitOf } from '../domain/portrait.ts';
 import type { InjectedWax, Mould, Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
@@ -66,7 +67,7 @@ export function mouldPageOf(shelf: Shelf, id: MouldId, today: Day, units: Units)
     id,
     title: titleOf(shelf, mould),
     ...(mould.code ? { code: mould.code } : {}),
-    pictures: mould.pictures ?? design?.pictures?.slice(0, 1) ?? [],
+    pictures: picturesOf(shelf, mould),
     ...(design ? { design: { id: design.id, title: titleOf(shelf, design) } } : {}),
     ...(mould.size ? { size: mould.size } : {}),
     purpose: purposeOf(mould),
@@ -118,7 +119,7 @@ function named(shelf: Shelf, id: MasterId | undefined): readonly Named[] {
   const master = id ? shelf.things.master.get(id) : undefined;
   if (!master) return [];
   const detail = [master.kind, master.state, pathText(shelf, master.at)].filter(Boolean).join(' · ');
-  const picture = master.pictures?.[0];
+  const picture = portraitOf(shelf, master);
   return [{ id: master.id, title: titleOf(shelf, master), ...(detail ? { detail } : {}), ...(picture ? { picture } : {}) }];
 }
 

@@ -5,6 +5,7 @@ import type { Flag, Level } from '../domain/flag.ts';
 import { isGone } from '../domain/gone.ts';
 import { childrenOf, labelOf, pathText, placesWithin } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
+import { portraitOf } from '../domain/portrait.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { isSpent, isUsedUp } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
@@ -120,8 +121,8 @@ function sorted(rows: Row[]): readonly Row[] {
   return rows.sort((a, b) => Number(a.isSpent) - Number(b.isSpent) || collator.compare(a.title, b.title));
 }
 
-export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, within?: PlaceId): Row {
-  const picture = thing.pictures?.at(-1);
+export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, units?: Units, within?: PlaceId): Row {
+  const picture = portraitOf(shelf, thing);
   const inner = within === undefined ? undefined : shelf.things.place.get(within);
   const detail = [inner ? `in ${labelOf(shelf, inner)}` : '', ...detailOf(shelf, thing)].filter((part) => part !== '').join(' · ');
   return {

@@ -4,6 +4,7 @@ import { FIELDS } from '../domain/fields.ts';
 import type { Flag } from '../domain/flag.ts';
 import { pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
+import { picturesOf } from '../domain/portrait.ts';
 import { type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
@@ -52,7 +53,7 @@ export function thingPage(shelf: Shelf, id: string, units: Units, flagsTo: (id: 
     title: titleOf(shelf, thing),
     states: statesOf(shelf, thing),
     flags: flagsTo(id),
-    pictures: thing.pictures ?? [],
+    pictures: picturesOf(shelf, thing),
     ...(STANDS.includes(thing.noun) ? { stands: { path: pathText(shelf, thing.at), front: onFront(shelf, thing.at) } } : {}),
     facts: factsOf(shelf, thing, units),
     ...(thing.note ? { note: thing.note } : {}),

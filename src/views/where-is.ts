@@ -6,6 +6,7 @@ import { sayCount } from '../domain/measure-words.ts';
 import { childrenOf, pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import { designsByPeriod, periodsInOrder, periodsOverlapping } from '../domain/period-span.ts';
+import { portraitOf } from '../domain/portrait.ts';
 import { isProblem } from '../domain/problem.ts';
 import { best, type Correction, search } from '../domain/search.ts';
 import { searchIndexOf } from '../domain/search-index.ts';
@@ -166,7 +167,7 @@ function placesOfPeriods(shelf: Shelf): ReadonlyMap<PeriodId, readonly Place[]> 
 
 export function thingAnswer(shelf: Shelf, thing: Thing, units?: Units): ThingAnswer {
   const place = thing.noun === 'place' ? thing.id : thing.at;
-  const picture = thing.pictures?.at(-1);
+  const picture = portraitOf(shelf, thing);
   return {
     id: thing.id,
     noun: thing.noun,

@@ -80,7 +80,7 @@ describe('a database saved by version 1', () => {
     expect(names).not.toContain('with it');
     expect([...shelf.things.design.values()][0]?.name).toBe('Dolphin toggle, leaping');
     const [mould] = [...shelf.things.mould.values()];
-    expect(mould).toMatchObject({ shots: 11, good: 39, rejects: 5, grade: 'watch', pictures: [sha(1)] });
+    expect(mould).toMatchObject({ shots: 11, good: 39, rejects: 5, grade: 'watch', looks: [sha(1)] });
     const bytes = async (size: 'whole' | 'thumb') => [
       ...new Uint8Array((await (await keeper.picture(sha(1), size))?.arrayBuffer()) as ArrayBuffer),
     ];

@@ -21,7 +21,7 @@ describe('a failed mould', () => {
     const entries = planFailMould(shelf, aDesk(), { mould: mould.id, faults, note: '  at the tail ', pictures: [sha(5)] });
     expect(entries).toMatchObject([{ kind: 'failed', of: mould.id, faults: ['torn gate', 'curled'], note: 'at the tail' }]);
     const after = apply(shelf, entries as readonly Entry[]).things.mould.get(mould.id);
-    expect(after).toMatchObject({ grade: 'failed', at: drawer.id, gradeNote: 'at the tail', pictures: [sha(5)] });
+    expect(after).toMatchObject({ grade: 'failed', at: drawer.id, gradeNote: 'at the tail', looks: [sha(5)] });
   });
 
   it('is refused without a fault, and when the mould is gone', () => {
