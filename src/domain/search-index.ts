@@ -28,21 +28,28 @@ const partOf = new WeakMap<object, Made>();
 
 /** The index of a shelf. Only nouns of which a thing changed, or what they borrow words from, are gone through again. */
 export function searchIndexOf(shelf: Shelf): SearchIndex {
-  const known = indexes.get(shelf.things);
-  if (known) return known;
+  for (const _ of indexInSlices(shelf));
+  return indexes.get(shelf.things) as SearchIndex;
+}
+
+/** Makes the index a noun at a time, so that taps get their turn in between. */
+export function* indexInSlices(shelf: Shelf): Generator<void, void> {
+  if (indexes.has(shelf.things)) return;
   const { place, period, design, wax } = shelf.things;
   const waxes = [...wax.values()].map(({ id, name, colour }) => `${id} ${name} ${colour}`).join();
   const lenders = [place, period, design, waxes];
   const lend = lenderOf(shelf, (text) => lexicon.numbersOf(text));
-  const parts = ORDER.map((noun) => {
+  const parts: SearchPart[] = [];
+  for (const noun of ORDER) {
     const things = shelf.things[noun] as ReadonlyMap<string, Thing>;
     const made = partOf.get(things);
-    if (made?.lenders.every((lender, at) => lender === lenders[at])) return made.part;
-    const part = makePart(shelf, things.values(), lexicon, lend);
-    partOf.set(things, { part, lenders });
-    return part;
-  });
-  const index = { parts, words: lexicon.words };
-  indexes.set(shelf.things, index);
-  return index;
+    if (made?.lenders.every((lender, at) => lender === lenders[at])) parts.push(made.part);
+    else {
+      const part = makePart(shelf, things.values(), lexicon, lend);
+      partOf.set(things, { part, lenders });
+      parts.push(part);
+      yield;
+    }
+  }
+  indexes.set(shelf.things, { parts, words: lexicon.words });
 }

@@ -9,7 +9,7 @@ import { designsByPeriod, periodsInOrder, periodsOverlapping } from '../domain/p
 import { portraitOf } from '../domain/portrait.ts';
 import { isProblem } from '../domain/problem.ts';
 import { best, type Correction, search } from '../domain/search.ts';
-import { searchIndexOf } from '../domain/search-index.ts';
+import { indexInSlices, searchIndexOf } from '../domain/search-index.ts';
 import type { Period, Place, Shelf, Thing } from '../domain/shelf.ts';
 import { isSpent } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
@@ -103,6 +103,15 @@ export function allPeriods(shelf: Shelf): readonly Pick<PeriodAnswer, 'id' | 'na
     name: titleOf(shelf, period),
     span: spanInYears(period.from, period.to),
   }));
+}
+
+/** What the first letter would otherwise wait for: the index, and where each period's things stand. */
+export function* readyInSlices(shelf: Shelf): Generator<void, void> {
+  yield* indexInSlices(shelf);
+  for (const period of shelf.things.period.keys()) {
+    placesOf(shelf, period);
+    yield;
+  }
 }
 
 /** A label's code, typed whole in any of its forms, is one thing and no other. */

@@ -1,8 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
-import { searchIndexOf } from '../../domain/search-index.ts';
-import { ANSWERS_MAX, allPeriods, whereIs } from '../../views/where-is.ts';
+import { ANSWERS_MAX, allPeriods, readyInSlices, whereIs } from '../../views/where-is.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { FoundPeriod } from '../parts/found-period.tsx';
 import { FoundThing } from '../parts/found-thing.tsx';
@@ -11,6 +10,7 @@ import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { route, to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
+import { inTurns } from '../turns.ts';
 import { useUnits } from '../use-units.ts';
 
 /** Finds where anything stands, by a few letters, a code or a year. */
@@ -20,15 +20,9 @@ export function WhereIsScreen(_: object) {
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => box.current?.focus(), []);
   // Made before the first letter, so that it too is answered at once; after the screen is drawn.
-  useEffect(() => {
-    const timer = setTimeout(() => searchIndexOf(shelf));
-    return () => clearTimeout(timer);
-  }, [shelf]);
-  function type(next: string): void {
-    setQuery(next);
-    // Kept in the address for coming back, without a step of history for every letter; its state is the router's.
-    window.history.replaceState(window.history.state, '', to(['where'], next === '' ? {} : { q: next }));
-  }
+  useEffect(() => inTurns(readyInSlices(shelf)), [shelf]);
+  const isSettled = useSettled(query);
+  useKeptQuery(query, isSettled);
   return (
     <Screen title="Where is…" hasBack={false}>
       <search class="search">
@@ -48,7 +42,7 @@ export function WhereIsScreen(_: object) {
           placeholder="Design, period, code, year…"
           maxLength={120}
           value={query}
-          onInput={(event) => type(event.currentTarget.value)}
+          onInput={(event) => setQuery(event.currentTarget.value)}
         />
         {query !== '' && (
           <button
@@ -56,7 +50,7 @@ export function WhereIsScreen(_: object) {
             class="icon-button"
             aria-label="Clear"
             onClick={() => {
-              type('');
+              setQuery('');
               box.current?.focus();
             }}
           >
@@ -64,7 +58,7 @@ export function WhereIsScreen(_: object) {
           </button>
         )}
       </search>
-      {query.trim() === '' ? <Periods onPick={type} /> : <Answers query={query} />}
+      {query.trim() === '' ? <Periods onPick={setQuery} /> : <Answers query={query} isSettled={isSettled} />}
     </Screen>
   );
 }
@@ -99,10 +93,9 @@ function Periods({ onPick }: { onPick: (query: string) => void }) {
   );
 }
 
-function Answers({ query }: { query: string }) {
+function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
   const shelf = useShelf();
   const units = useUnits();
-  const isSettled = useSettled(query);
   const { periods, things, more, corrections, years } = useMemo(
     () => whereIs(shelf, query, units, isSettled ? ANSWERS_MAX : ANSWERS_AT_ONCE),
     [shelf, query, units, isSettled],
@@ -144,6 +137,26 @@ function Answers({ query }: { query: string }) {
 /** As many as fit on a phone: drawing the rest would hold up the next letter. */
 const ANSWERS_AT_ONCE = 7;
 const SETTLED_MS = 250;
+
+/**
+ * Keeps the query in the address for coming back, without a step of history for every letter: once it stands still, or something is
+ * tapped. Done at every letter it took longer than the search. The entry's state is the router's.
+ */
+function useKeptQuery(query: string, isSettled: boolean): void {
+  useEffect(() => {
+    const keep = () => window.history.replaceState(window.history.state, '', to(['where'], query === '' ? {} : { q: query }));
+    if (isSettled) return keep();
+    document.addEventListener('pointerdown', keep, { capture: true, once: true });
+    const keepOnEnter = (event: KeyboardEvent) => {
+      if (event.key === 'Enter') keep();
+    };
+    document.addEventListener('keydown', keepOnEnter, { capture: true });
+    return () => {
+      document.removeEventListener('pointerdown', keep, { capture: true });
+      document.removeEventListener('keydown', keepOnEnter, { capture: true });
+    };
+  }, [query, isSettled]);
+}
 
 /** Whether the query has stood still for a moment. */
 function useSettled(query: string): boolean {

@@ -1,0 +1,15 @@
+/** Milliseconds of work before taps get their turn. */
+const TURN_MS = 8;
+
+/** Runs a long job a few slices at a time; gives how to stop it. */
+export function inTurns(slices: Iterator<void, void>, done: () => void = () => undefined): () => void {
+  let timer = setTimeout(turn);
+  function turn(): void {
+    const end = performance.now() + TURN_MS;
+    while (performance.now() < end) {
+      if (slices.next().done) return done();
+    }
+    timer = setTimeout(turn);
+  }
+  return () => clearTimeout(timer);
+}
