@@ -11,7 +11,6 @@ export interface Clock {
 export const CLOCK_ZERO: Clock = { ms: 0, count: 0 };
 const MS_WIDTH = 9;
 const COUNT_WIDTH = 3;
-const DEVICE_WIDTH = 6;
 const COUNT_MAX = 32 ** COUNT_WIDTH - 1;
 /** Up to the year 2527: a reading near the end of what fits would leave the clock nowhere to go. */
 const ENTRY_ID = /^[0-9A-F][0-9A-HJKMNP-TV-Z]{17}$/;
@@ -20,20 +19,13 @@ function carry(clock: Clock): Clock {
   return clock.count > COUNT_MAX ? { ms: clock.ms + 1, count: 0 } : clock;
 }
 
-/** The reading for something that happens here now (a send or local event). Never goes back, even when the wall clock does. */
+/**
+ * The reading for something that happens now. Never goes back, even when the wall clock does. `clock` is the latest reading known here,
+ * whichever device made it: ticking from the later of two readings is the paper's rule for receiving as well as for sending.
+ */
 export function tick(clock: Clock, nowMs: number): Clock {
   const ms = Math.max(clock.ms, nowMs);
   return carry({ ms, count: ms === clock.ms ? clock.count + 1 : 0 });
-}
-
-/** The reading after hearing of another device's reading. */
-export function hear(clock: Clock, heard: Clock, nowMs: number): Clock {
-  const ms = Math.max(clock.ms, heard.ms, nowMs);
-  let count = 0;
-  if (ms === clock.ms && ms === heard.ms) count = Math.max(clock.count, heard.count) + 1;
-  else if (ms === clock.ms) count = clock.count + 1;
-  else if (ms === heard.ms) count = heard.count + 1;
-  return carry({ ms, count });
 }
 
 /** An entry's id: 18 characters that sort in time order. `device` is six Crockford characters. */
@@ -52,9 +44,3 @@ export function clockOf(id: EntryId): Clock {
     count: fromBase32(id.slice(MS_WIDTH, MS_WIDTH + COUNT_WIDTH)),
   };
 }
-
-export function deviceOf(id: EntryId): string {
-  return id.slice(MS_WIDTH + COUNT_WIDTH);
-}
-
-export const DEVICE_ID = new RegExp(`^[0-9A-HJKMNP-TV-Z]{${DEVICE_WIDTH}}$`);

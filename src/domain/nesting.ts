@@ -17,11 +17,6 @@ export function pathText(shelf: Shelf, id: PlaceId | undefined): string {
     .join(' › ');
 }
 
-/** The cabinet a place stands in, or is. */
-export function cabinetOf(shelf: Shelf, id: PlaceId | undefined): Place | undefined {
-  return placesAround(shelf, id).findLast((place) => place.kind === 'cabinet');
-}
-
 /** What stands directly in each place; the places that stand in none are under `undefined`. In the studio's order, then by label. */
 export function childrenOf(shelf: Shelf): ReadonlyMap<PlaceId | undefined, readonly Place[]> {
   const known = cached.get(shelf.things.place);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockOf, DEVICE_ID, deviceOf, hear, makeEntryId, parseEntryId, tick } from '../../src/domain/clock.ts';
+import { clockOf, makeEntryId, parseEntryId, tick } from '../../src/domain/clock.ts';
 import { CROCKFORD } from '../../src/domain/crockford.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 
@@ -8,14 +8,13 @@ const clocks = fc.record({ ms: fc.integer({ min: 0, max: 17_000_000_000_000 }), 
 const devices = fc.string({ unit: fc.constantFrom(...CROCKFORD), minLength: 6, maxLength: 6 });
 
 describe('an entry’s id', () => {
-  it('gives back the reading and the device it was made from', () => {
+  it('gives back the reading it was made from, and ends in the device', () => {
     fc.assert(
       fc.property(clocks, devices, (clock, device) => {
         const id = makeEntryId(clock, device);
         expect(parseEntryId(id)).toBe(id);
         expect(clockOf(id)).toEqual(clock);
-        expect(deviceOf(id)).toBe(device);
-        expect(device).toMatch(DEVICE_ID);
+        expect(id.endsWith(device)).toBe(true);
       }),
     );
   });
@@ -50,7 +49,6 @@ describe('an entry’s id', () => {
 describe('the clock', () => {
   it('carries into the next millisecond when its count is full', () => {
     expect(tick({ ms: 41, count: 32_767 }, 7)).toEqual({ ms: 42, count: 0 });
-    expect(hear({ ms: 41, count: 3 }, { ms: 41, count: 32_767 }, 7)).toEqual({ ms: 42, count: 0 });
     expect(tick({ ms: 41, count: 32_766 }, 41)).toEqual({ ms: 41, count: 32_767 });
   });
 });

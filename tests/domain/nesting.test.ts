@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cabinetOf, childrenOf, pathText, placesWithin } from '../../src/domain/nesting.ts';
+import { childrenOf, pathText, placesWithin } from '../../src/domain/nesting.ts';
 import { aPlace, aShelf } from '../support/builders.ts';
 
 const room = aPlace({ kind: 'room', name: 'Wax room' });
@@ -33,9 +33,4 @@ test('a place holds itself and all that is in it, also when two places are in ea
   const b = aPlace({ in: a.id });
   const ring = aShelf([{ ...a, in: b.id }, b]);
   expect(placesWithin(ring, a.id)).toEqual([a.id, b.id]);
-});
-
-test('the cabinet of a box in a drawer', () => {
-  expect(cabinetOf(shelf, box.id)).toBe(chest);
-  expect(cabinetOf(shelf, room.id)).toBeUndefined();
 });

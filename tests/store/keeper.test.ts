@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { clockOf } from '../../src/domain/clock.ts';
 import type { Entry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
 import { isProblem, problem } from '../../src/domain/problem.ts';
@@ -172,6 +173,18 @@ describe('acting', () => {
     );
     expect([...ids].sort()).toEqual(ids);
     expect(new Set(ids).size).toBe(3);
+  });
+
+  it('goes on after what came from a phone whose clock runs ahead', async () => {
+    const now = () => 1_600_000_000_000;
+    const keeper = await open(freshName(), { now });
+    await first(keeper.act(newWax('before')));
+    const other = await open(freshName(), { now: () => now() + 86_400_000 });
+    const ahead = await first(other.act(newWax('ahead')));
+    mustBe(await keeper.join(await other.journal()));
+    const after = await first(keeper.act(newWax('after')));
+    expect(after.id > ahead.id).toBe(true);
+    expect(clockOf(after.id)).toEqual({ ms: now() + 86_400_000, count: clockOf(ahead.id).count + 1 });
   });
 
   it.each([

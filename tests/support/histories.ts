@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { EntryId, ThingId } from '../../src/domain/brand.ts';
-import { CLOCK_ZERO, type Clock, clockOf, hear, makeEntryId, tick } from '../../src/domain/clock.ts';
+import { CLOCK_ZERO, type Clock, clockOf, makeEntryId, tick } from '../../src/domain/clock.ts';
 import { METALS } from '../../src/domain/design.ts';
 import { ENTRY_KINDS, type Entry, type EntryKind, FLAG_KINDS, ISSUE_REASONS, parseEntry, RETIREMENTS } from '../../src/domain/entry.ts';
 import { GRADES } from '../../src/domain/grade.ts';
@@ -156,7 +156,9 @@ function happen(devices: readonly Device[], turn: Turn, nowMs: number): Entry | 
     device.action = undefined;
     for (const other of devices) {
       for (const entry of other.entries.values()) device.entries.set(entry.id, entry);
-      if (other !== device) device.clock = hear(device.clock, other.clock, nowMs);
+      // As a shelf's newest id does it: what comes next is reckoned from the later of both.
+      const { ms, count } = other.clock;
+      if (ms > device.clock.ms || (ms === device.clock.ms && count > device.clock.count)) device.clock = other.clock;
     }
   }
   const entries = [...device.entries.values()].sort((a, b) => (a.id < b.id ? -1 : 1));

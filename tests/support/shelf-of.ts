@@ -13,7 +13,7 @@ export function idOf<I extends string = string>(name: string): I {
 export type Made = { readonly noun: Noun; readonly is: string; readonly at?: string; readonly [field: string]: unknown };
 
 /** A thing as a shelf has it; `is` and `at` are short names. Its default numbers all differ. */
-export function aThing({ noun, is, at, ...fields }: Made): Thing {
+function aThing({ noun, is, at, ...fields }: Made): Thing {
   const tallies = noun === 'mould' ? { shots: 31, good: 29, rejects: 2 } : noun === 'wax' ? { grams: 840 } : { pieces: 17 };
   const hasTally = ['mould', 'wax', 'injectedWax', 'casting'].includes(noun);
   return {
@@ -33,16 +33,5 @@ export function shelfOf(made: readonly Made[]): Shelf {
     const thing = aThing(each);
     things[thing.noun]?.set(thing.id, thing);
   }
-  return withThings(EMPTY_SHELF, things as unknown as Things);
-}
-
-/** The shelf with one thing changed, as a fold would leave it: a new map of that noun, the other nouns' maps the same. */
-export function withChanged(shelf: Shelf, thing: Thing): Shelf {
-  const map = new Map<string, Thing>(shelf.things[thing.noun] as ReadonlyMap<string, Thing>);
-  map.set(thing.id, thing);
-  return withThings(shelf, { ...shelf.things, [thing.noun]: map } as unknown as Things);
-}
-
-function withThings(shelf: Shelf, things: Things): Shelf {
-  return { ...shelf, things, contents: contentsOf(things) };
+  return { ...EMPTY_SHELF, things: things as unknown as Things, contents: contentsOf(things as unknown as Things) };
 }
