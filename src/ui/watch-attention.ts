@@ -8,6 +8,10 @@ import { useUnits } from './use-units.ts';
 /** What needs attention, as last looked; null until the first look since opening is done. It follows the shelf a moment later. */
 export const attentionSeen = signal<Attention | null>(null);
 
+const NO_MARKS: Attention['byPlace'] = new Map();
+/** Marks of places as last looked; none before the first look. */
+export const marksSeen = (): Attention['byPlace'] => attentionSeen.value?.byPlace ?? NO_MARKS;
+
 /** Looks again whenever the shelf, the day or the units change: after what was done is on the glass, and never long at a time. */
 export function useWatchAttention(): void {
   const deps = useDeps();

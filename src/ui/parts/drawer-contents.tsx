@@ -5,6 +5,7 @@ import { placePage } from '../../views/place-page.ts';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
+import { marksSeen } from '../watch-attention.ts';
 import { LinkButton } from './button.tsx';
 import { FrontList } from './front-list.tsx';
 import { Mark } from './mark.tsx';
@@ -15,7 +16,7 @@ export function DrawerContents({ id, sought }: { id: string; sought: string }) {
   const shelf = useShelf();
   const units = useUnits();
   const attention = attentionOf(shelf, useDeps().today(), units);
-  const page = placePage(shelf, id as PlaceId, attention.byPlace, (thing) => attentionTo(attention, thing), units);
+  const page = placePage(shelf, id as PlaceId, marksSeen(), (thing) => attentionTo(attention, thing), units);
   if (!page) return <p>This place is no longer recorded.</p>;
   return (
     <div class="contents">

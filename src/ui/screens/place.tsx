@@ -12,10 +12,13 @@ import { Mark } from '../parts/mark.tsx';
 import { MiniFront } from '../parts/mini-front.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
+import { StateMarks } from '../parts/states.tsx';
+import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRows } from '../parts/thing-rows.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
+import { marksSeen } from '../watch-attention.ts';
 
 /** In the address, the place of what has none. */
 const NOWHERE = 'nowhere';
@@ -36,7 +39,7 @@ export function PlaceScreen({ id }: { id: string }) {
       </Screen>
     );
   }
-  const page = placePage(shelf, id as PlaceId, attention.byPlace, flagsTo, units);
+  const page = placePage(shelf, id as PlaceId, marksSeen(), flagsTo, units);
   if (!page) {
     return (
       <Screen title="Not recorded">
@@ -48,9 +51,10 @@ export function PlaceScreen({ id }: { id: string }) {
   return (
     <Screen
       title={page.title}
+      tools={<ThingMore id={page.id} />}
       actions={
         <>
-          <LinkButton look="main" href={to(['move'], { to: id })}>
+          <LinkButton look="main" href={to(['move'], isAway ? { lend: 'yes', holder: page.holder } : { to: id })}>
             {isAway ? 'Lend things here' : 'Move things here'}
           </LinkButton>
           <LinkButton href={to(['edit', id])}>Edit</LinkButton>
@@ -59,6 +63,11 @@ export function PlaceScreen({ id }: { id: string }) {
       }
     >
       <Where page={page} />
+      {page.states.length > 0 && (
+        <p class="row-marks">
+          <StateMarks states={page.states} />
+        </p>
+      )}
       <div class="card">
         <p class="contents-count">
           <strong>{countsInWords(page.front)}</strong>
@@ -110,9 +119,8 @@ export function PlaceScreen({ id }: { id: string }) {
 
 function Where({ page }: { page: PlacePage }) {
   const shelf = useShelf();
-  const attention = attentionOf(shelf, useDeps().today(), useUnits());
   const front = page.onFront;
-  const cabinet = front && frontsOf(shelf, attention.byPlace).cabinets.find(({ id }) => id === front.cabinet);
+  const cabinet = front && frontsOf(shelf, marksSeen()).cabinets.find(({ id }) => id === front.cabinet);
   return (
     <div class="where">
       {cabinet && front && (

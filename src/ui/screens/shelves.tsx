@@ -15,7 +15,7 @@ import { ShelvesTools } from '../parts/shelves-tools.tsx';
 import { back, go, goInstead, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useIsDesk } from '../use-size.ts';
-import { attentionSeen } from '../watch-attention.ts';
+import { attentionSeen, marksSeen } from '../watch-attention.ts';
 
 /** The tab of what stands in no cabinet. */
 const ELSEWHERE = 'elsewhere';
@@ -25,7 +25,7 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
   const shelf = useShelf();
   const seen = attentionSeen.value;
   // Until the first look is done the fronts of last time stay: they are the same but for what happened since.
-  const fronts = seen || !early ? frontsOf(shelf, seen?.byPlace ?? NO_MARKS) : early;
+  const fronts = seen || !early ? frontsOf(shelf, marksSeen()) : early;
   useRemembered(seen ? fronts : null);
   const [isAdding, setAdding] = useState(false);
   const add = () => setAdding(true);
@@ -146,7 +146,6 @@ const REMEMBER_MS = 1500;
 
 /** What was remembered of last time, as long as nothing newer is known. */
 let early: Fronts | undefined;
-const NO_MARKS = new Map();
 
 /** Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. */
 export function earlyFronts(root: HTMLElement, remembered: unknown): void {
