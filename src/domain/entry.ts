@@ -40,6 +40,7 @@ import { WAX_STATES } from './injected-wax.ts';
 import { INJECTION_FIELDS } from './mould.ts';
 import { NOUNS, type Noun } from './noun.ts';
 import { isProblem, type Problem, problem, quoted } from './problem.ts';
+import { RETIREMENTS } from './retirement.ts';
 import { STUDIO_FIELDS } from './studio.ts';
 
 /** Everything that can happen in the studio. */
@@ -62,24 +63,6 @@ export const ENTRY_KINDS = [
   'withdrawn',
 ] as const;
 export type EntryKind = (typeof ENTRY_KINDS)[number];
-
-/** Why a thing was taken out of use. The first two are ends of a mould's life; `dud` was never sound; the others say nothing about it. */
-export const RETIREMENTS = [
-  'worn out',
-  'torn',
-  'dud',
-  'broken',
-  'replaced',
-  'used up',
-  'done',
-  'lost',
-  'sold',
-  'given away',
-  'discontinued',
-  'removed',
-  'not wanted',
-] as const;
-export type Retirement = (typeof RETIREMENTS)[number];
 
 /** Why something left the studio, or the wax tub. */
 export const ISSUE_REASONS = ['sold', 'sent', 'given', 'discarded', 'lost'] as const;

@@ -1,5 +1,22 @@
-import type { Retirement } from './entry.ts';
 import type { Noun } from './noun.ts';
+
+/** Why a thing was taken out of use. The first two are ends of a mould's life; `dud` was never sound; the others say nothing about it. */
+export const RETIREMENTS = [
+  'worn out',
+  'torn',
+  'dud',
+  'broken',
+  'replaced',
+  'used up',
+  'done',
+  'lost',
+  'sold',
+  'given away',
+  'discontinued',
+  'removed',
+  'not wanted',
+] as const;
+export type Retirement = (typeof RETIREMENTS)[number];
 
 /** Why a thing of each kind is taken out of use, as the trade says it; the likeliest first. */
 export const REASONS: Readonly<Record<Noun, readonly Retirement[]>> = {

@@ -1,9 +1,10 @@
 import type { Celsius, Day, EntryId, InjectorId, Kilopascals, PlaceId, Sha256, ThingId, WaxId } from './brand.ts';
-import type { FlagKind, ISSUE_REASONS, Retirement } from './entry.ts';
+import type { FlagKind, ISSUE_REASONS } from './entry.ts';
 import type { CastingFault, MouldFault, WaxFault } from './fault.ts';
 import type { Fields } from './fields.ts';
 import type { Grade } from './grade.ts';
 import { type IdOf, NOUNS, type Noun } from './noun.ts';
+import type { Retirement } from './retirement.ts';
 import type { StudioFields } from './studio.ts';
 
 /** What every thing on the shelf has besides its fields. */

@@ -1,10 +1,11 @@
 import type { PlaceId, ThingId } from '../brand.ts';
 import { dayInWords } from '../day-words.ts';
 import type { Desk } from '../desk.ts';
-import type { Entry, Retirement } from '../entry.ts';
+import type { Entry } from '../entry.ts';
 import { piecesByPlace, STANDING } from '../filling.ts';
 import { placesWithin } from '../nesting.ts';
 import { type Problem, problem } from '../problem.ts';
+import type { Retirement } from '../retirement.ts';
 import { type Shelf, type Thing, thingOf } from '../shelf.ts';
 import { NOUN_WORD, NOUNS_WORD, titleOf } from '../title.ts';
 import { unconfirmed } from '../warning.ts';

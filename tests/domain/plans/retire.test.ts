@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { apply } from '../../../src/domain/apply.ts';
-import { type Entry, RETIREMENTS } from '../../../src/domain/entry.ts';
+import type { Entry } from '../../../src/domain/entry.ts';
 import { rulesOf } from '../../../src/domain/flag.ts';
 import { flagsOf, lookAt } from '../../../src/domain/flags.ts';
 import { NOUNS } from '../../../src/domain/noun.ts';
 import { planRetire } from '../../../src/domain/plans/retire.ts';
-import { REASONS } from '../../../src/domain/retirement.ts';
+import { REASONS, RETIREMENTS } from '../../../src/domain/retirement.ts';
 import { type Shelf, type Thing, thingOf } from '../../../src/domain/shelf.ts';
 import { aDesign, aDesk, aMaster, aMould, anInjectedWax, anInjector, aPlace, aShelf, aWax, day } from '../../support/builders.ts';
 
