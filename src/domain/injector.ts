@@ -4,6 +4,13 @@ import { labelCode } from './label.ts';
 
 export const INJECTOR_PRESSURES = ['hand', 'low', 'high'] as const;
 
+/** What an injector works by, beside its name. */
+export const PRESSURE_WORD: Readonly<Record<(typeof INJECTOR_PRESSURES)[number], string>> = {
+  hand: 'worked by hand',
+  low: 'low pressure',
+  high: 'high pressure',
+};
+
 export const INJECTOR_FIELDS = {
   code: labelCode,
   name: text(NAME_MAX),

@@ -1,5 +1,6 @@
 import type { Celsius, Grams, InjectorId, Kilopascals, MouldId, WaxId } from '../domain/brand.ts';
 import { WAX_FAULTS, type WaxFault } from '../domain/fault.ts';
+import { PRESSURE_WORD } from '../domain/injector.ts';
 import { sayMass, sayTemperatures } from '../domain/measure-words.ts';
 import { mouldWarnings } from '../domain/plans/run-warnings.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
@@ -53,7 +54,7 @@ export function runFormOf(shelf: Shelf, id: MouldId, units: Units): RunForm | un
       .filter((injector) => !injector.retired)
       .map((injector) => ({
         id: injector.id,
-        word: `${titleOf(shelf, injector)}${injector.pressure ? ` · ${injector.pressure} pressure` : ''}`,
+        word: `${titleOf(shelf, injector)}${injector.pressure ? ` · ${PRESSURE_WORD[injector.pressure]}` : ''}`,
       })),
     faults: faultsFor(mould),
     shown: Math.max(SHOWN, Object.keys(mould.byFault ?? {}).length),
@@ -61,7 +62,7 @@ export function runFormOf(shelf: Shelf, id: MouldId, units: Units): RunForm | un
   };
 }
 
-const leftOf = (grams: Grams, units: Units) => (grams > 0 ? `${sayMass(grams, units)} left` : 'none left on the books');
+const leftOf = (grams: Grams, units: Units) => (grams > 0 ? `${sayMass(grams, units)} left` : 'none left');
 
 function rangeOf(wax: { readonly injectLowC?: Celsius; readonly injectHighC?: Celsius }, units: Units): string {
   return wax.injectLowC === undefined || wax.injectHighC === undefined

@@ -12,7 +12,7 @@ export interface Count {
   readonly note?: string | undefined;
 }
 
-/** What was counted in a pile of waxes or castings, whatever the books said. */
+/** What was counted in a pile of waxes or castings, whatever was reckoned. */
 export function planCount(shelf: Shelf, desk: Desk, { of, pieces, note }: Count): readonly Entry[] | Problem {
   const pile = thingOf(shelf, of);
   if (pile?.noun !== 'injectedWax' && pile?.noun !== 'casting') {

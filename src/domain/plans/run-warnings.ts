@@ -38,7 +38,8 @@ function waxWarnings(shelf: Shelf, wax: Wax, injector: Injector | undefined, { w
   if (wax.use === 'sticky') warnings.push(`${name} is a sticky wax: it holds pieces in place and is not for injecting.`);
   if (wax.retired) warnings.push(`${name} was retired: ${wax.retired.reason}.`);
   if (injector?.pressure && wax.pressure === 'needs high' && injector.pressure !== 'high') {
-    warnings.push(`${name} needs the high-pressure injector; ${titleOf(shelf, injector)} is a ${injector.pressure}-pressure one.`);
+    const kind = injector.pressure === 'hand' ? 'worked by hand' : 'a low-pressure one';
+    warnings.push(`${name} needs the high-pressure injector; ${titleOf(shelf, injector)} is ${kind}.`);
   }
   if (injector?.pressure === 'high' && wax.pressure === 'low only') {
     warnings.push(`${name} is for low pressure only; ${titleOf(shelf, injector)} is a high-pressure injector.`);

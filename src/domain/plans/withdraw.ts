@@ -32,7 +32,7 @@ function withdrawWarnings(shelf: Shelf, entry: Entry): readonly string[] {
   if (entry.kind === 'injected' && entry.good > 0) {
     const pile = thingOf(shelf, entry.onto ?? entry.id);
     if (pile?.noun === 'injectedWax' && pile.pieces < entry.good) {
-      return [`Of the ${entry.good} waxes this run made, ${pile.pieces} are still in their pile; the others have been used.`];
+      return [`Of the ${entry.good} waxes this run made, ${pile.pieces} are still on hand; the others have been used.`];
     }
   }
   return [];

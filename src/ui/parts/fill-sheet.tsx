@@ -1,15 +1,14 @@
 import { fillInjector } from '../../actions/fill-injector.ts';
 import type { WaxId } from '../../domain/brand.ts';
+import { PRESSURE_WORD } from '../../domain/injector.ts';
 import type { Injector } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useSave } from '../use-save.ts';
-import { Button } from './button.tsx';
+import { Button, LinkButton } from './button.tsx';
 import { Caution } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
-
-const KIND: Readonly<Record<NonNullable<Injector['pressure']>, string>> = { hand: 'by hand', low: 'low pressure', high: 'high pressure' };
 
 /** Which injector is filled with a wax, or emptied of it. */
 export function FillSheet({ wax, name, onClose }: { wax: WaxId; name: string; onClose: () => void }) {
@@ -33,7 +32,12 @@ export function FillSheet({ wax, name, onClose }: { wax: WaxId; name: string; on
         Let the pressure off before you open it, and keep hands and face away from the nozzle. The maker’s data sheet comes first.
       </Caution>
       <SaveProblem save={save} anyway="Fill it all the same" />
-      {injectors.length === 0 && <p>No injector is recorded yet. Add one under “New”.</p>}
+      {injectors.length === 0 && (
+        <>
+          <p>No injector is recorded yet.</p>
+          <LinkButton href="#/new/injector">Record an injector</LinkButton>
+        </>
+      )}
       <ul class="list fill-list">
         {injectors.map((injector) => {
           const holds = injector.holds === undefined ? 'empty' : `holds ${titleOf(shelf, shelf.things.wax.get(injector.holds))}`;
@@ -42,7 +46,7 @@ export function FillSheet({ wax, name, onClose }: { wax: WaxId; name: string; on
             <li key={injector.id} class="fill-row">
               <span class="row-words">
                 <span class="row-title">{titleOf(shelf, injector)}</span>
-                <span class="row-detail">{[injector.pressure && KIND[injector.pressure], holds].filter(Boolean).join(' · ')}</span>
+                <span class="row-detail">{[injector.pressure && PRESSURE_WORD[injector.pressure], holds].filter(Boolean).join(' · ')}</span>
               </span>
               <Button disabled={save.isBusy} onClick={() => fill(injector, isHeld ? null : wax)}>
                 {isHeld ? 'Empty it' : 'Fill it'}

@@ -84,7 +84,7 @@ describe('taking back', () => {
     expect(isWarning(warned) && warned.warnings[0]).toContain('1 thing stands in Drawer A2');
     const run = anInjected({ good: 39, onto: pile.id });
     const used = planWithdraw(shelf, aDesk(), { entry: run });
-    expect(isWarning(used) && used.warnings[0]).toContain('Of the 39 waxes this run made, 33 are still in their pile');
+    expect(isWarning(used) && used.warnings[0]).toContain('Of the 39 waxes this run made, 33 are still on hand');
     expect(planWithdraw(shelf, aDesk(), { entry: run, confirmed: true })).toHaveLength(1);
   });
 

@@ -95,6 +95,19 @@ describe('a run', () => {
     expect(isWarning(warned) && warned.warnings.join()).toContain(says);
   });
 
+  it('says of each injector how it works', () => {
+    const fussy = aWax({ name: 'Turquoise', pressure: 'needs high' });
+    const says = (pressure: 'hand' | 'low') => {
+      const pot = anInjector({ name: 'Pot', pressure });
+      const warned = planLogRun(aShelf([mould, fussy, pot]), aDesk(), { mould: mould.id, shots: 5, wax: fussy.id, injector: pot.id });
+      return isWarning(warned) && warned.says;
+    };
+    expect([says('hand'), says('low')]).toEqual([
+      'Turquoise needs the high-pressure injector; Pot is worked by hand.',
+      'Turquoise needs the high-pressure injector; Pot is a low-pressure one.',
+    ]);
+  });
+
   it('with an injector said to hold another wax is warned of', () => {
     const other = aWax({ name: 'Violet' });
     const filled = anInjector({ holds: other.id });
