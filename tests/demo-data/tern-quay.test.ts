@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import * as domain from '../../demo-data/domain.ts';
 import { makeStudio } from '../../demo-data/studio.ts';
 import { ENTRY_KINDS, FLAG_KINDS } from '../../src/domain/entry.ts';
+import { rulesOf } from '../../src/domain/flag.ts';
 import { flagsOf, lookAt } from '../../src/domain/flags.ts';
 import { GRADES } from '../../src/domain/grade.ts';
 import { nounOfCode, parseCode } from '../../src/domain/label.ts';
@@ -73,7 +74,7 @@ describe('the demo studio’s shelves', () => {
   });
 
   it('show every flag, on few of the moulds', () => {
-    const look = lookAt(shelf, { today: LAST_DAY, studio: shelf.studio });
+    const look = lookAt(shelf, rulesOf(LAST_DAY, shelf.studio));
     const kinds = new Set(things.flatMap((thing) => flagsOf(thing, look)).map(({ kind }) => kind));
     expect(FLAG_KINDS.filter((kind) => !kinds.has(kind))).toEqual([]);
     const sound = moulds.filter((each) => each.grade === 'sound' && !each.retired && flagsOf(each, look).length === 0);

@@ -34,7 +34,7 @@ export function AttentionScreen(_: object) {
   const levels = (['act', 'soon', 'note'] as const).filter((level) => list.counts[level] > 0);
 
   return (
-    <Screen title="Needs attention" hasBack={false}>
+    <Screen title="To do: needs attention" hasBack={false}>
       {list.count === 0 ? (
         <Empty title="Nothing needs attention">
           <p>
@@ -50,6 +50,9 @@ export function AttentionScreen(_: object) {
             </span>
           ))}
         </p>
+      )}
+      {list.counts.note > 0 && (
+        <p class="field-hint">The number on “To do” counts what is for now and before long; what is good to know is not in it.</p>
       )}
       {list.groups.map((group) => (
         <Group
