@@ -52,7 +52,7 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
     case 'mould':
       return mouldScreen(first, second);
     case 'thing':
-      return <ThingScreen id={first} />;
+      return second === 'inspect' ? <InspectScreen id={first} /> : <ThingScreen id={first} />;
     case 'move':
       return <MoveScreen />;
     case 'new':

@@ -17,7 +17,7 @@ export function startMove(): MoveDraft {
     things: (query.get('things') ?? '').split(',').filter(Boolean),
     how: query.get('lend') === 'yes' ? 'lend' : 'move',
     to: query.get('to') ?? '',
-    holder: '',
+    holder: query.get('holder') ?? '',
     until: '',
     note: '',
   };

@@ -9,6 +9,7 @@ import { portraitOf } from '../domain/portrait.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { isSpent, isUsedUp } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
+import type { Units } from '../domain/units.ts';
 import { placesAround } from '../domain/whereabouts.ts';
 import { spanInYears } from '../domain/year.ts';
 import { detailOf } from './detail.ts';
@@ -48,6 +49,10 @@ export interface PlacePage {
   readonly room: string;
   readonly isOverFull: boolean;
   readonly facts: readonly Fact[];
+  /** Out of use, and why. */
+  readonly states: readonly State[];
+  /** Who has the things of an away place. */
+  readonly holder: string;
   readonly inside: readonly Front[];
   readonly rows: readonly Row[];
 }
@@ -55,7 +60,7 @@ export interface PlacePage {
 type FlagsTo = (id: string) => readonly Flag[];
 
 /** Everything a place's page says; undefined when there is no such place. */
-export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo: FlagsTo): PlacePage | undefined {
+export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo: FlagsTo, units?: Units): PlacePage | undefined {
   const place = shelf.things.place.get(id);
   if (!place) return undefined;
   const own = front(shelf, place, marks);
@@ -77,6 +82,8 @@ export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo:
     room: own.capacity === undefined ? '' : over > 0 ? `over-full by ${over}` : over === 0 ? 'just full' : `room for ${-over} more`,
     isOverFull: over > 0,
     facts: factsOf(place),
+    states: statesOf(shelf, place),
+    holder: place.holder ?? titleOf(shelf, place),
     inside: (childrenOf(shelf).get(id) ?? []).filter((inner) => !isGone(shelf, inner)).map((inner) => front(shelf, inner, marks)),
     rows: rowsIn(shelf, id, flagsTo, units),
   };
@@ -92,24 +99,24 @@ function factsOf(place: Place): PlacePage['facts'] {
 }
 
 /** What stands in a place, in the boxes inside it too: sound before spent, by title. */
-export function rowsIn(shelf: Shelf, id: PlaceId, flagsTo: FlagsTo): readonly Row[] {
+export function rowsIn(shelf: Shelf, id: PlaceId, flagsTo: FlagsTo, units?: Units): readonly Row[] {
   const rows: Row[] = [];
   for (const within of placesWithin(shelf, id)) {
     for (const thing of shelf.contents.get(within) ?? []) {
       const found = thingOf(shelf, thing);
       if (!found || found.noun === 'place' || isUsedUp(found)) continue;
-      rows.push(rowOf(shelf, found, flagsTo, within === id ? undefined : within));
+      rows.push(rowOf(shelf, found, flagsTo, units, within === id ? undefined : within));
     }
   }
   return sorted(rows);
 }
 
 /** What has no place yet. */
-export function rowsNowhere(shelf: Shelf, flagsTo: FlagsTo): readonly Row[] {
+export function rowsNowhere(shelf: Shelf, flagsTo: FlagsTo, units?: Units): readonly Row[] {
   const rows: Row[] = [];
   for (const noun of STANDING) {
     for (const thing of (shelf.things[noun] as ReadonlyMap<string, Thing>).values()) {
-      if (thing.at === undefined && !thing.retired && !isUsedUp(thing)) rows.push(rowOf(shelf, thing, flagsTo));
+      if (thing.at === undefined && !thing.retired && !isUsedUp(thing)) rows.push(rowOf(shelf, thing, flagsTo, units));
     }
   }
   return sorted(rows);
@@ -124,7 +131,7 @@ function sorted(rows: Row[]): readonly Row[] {
 export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, units?: Units, within?: PlaceId): Row {
   const picture = portraitOf(shelf, thing);
   const inner = within === undefined ? undefined : shelf.things.place.get(within);
-  const detail = [inner ? `in ${labelOf(shelf, inner)}` : '', ...detailOf(shelf, thing)].filter((part) => part !== '').join(' · ');
+  const detail = [inner ? `in ${labelOf(shelf, inner)}` : '', ...detailOf(shelf, thing, units)].filter((part) => part !== '').join(' · ');
   return {
     id: thing.id,
     noun: thing.noun,

@@ -24,7 +24,7 @@ const shelf = aShelf([period, chest, drawer, tin, away, sound, failed, inTin, le
 const stray: Flag = { kind: 'stray', of: sound.id, level: 'note', rank: 7, says: 'It is Minoan; A3 keeps Coptic.', todo: 'Move it.' };
 const flagsTo = (id: string) => (id === sound.id ? [stray] : []);
 
-test('a drawer tells where it is, what fits, and what stands in it and in its boxes: sound things first, used-up piles not', () => {
+test('a drawer tells where it is, what fits, and what stands in it and in its boxes: sound things first, used-up waxes and castings not', () => {
   const page = placePage(shelf, drawer.id, new Map(), flagsTo);
   expect(page).toMatchObject({
     title: 'Drawer three',
@@ -40,6 +40,14 @@ test('a drawer tells where it is, what fits, and what stands in it and in its bo
     ['Antelope', expect.stringMatching(/^mould/)],
   ]);
   expect(page?.facts).toEqual([{ name: 'Note', says: 'sticks in wet weather' }]);
+});
+
+test('who has things away is told to the form that lends more, and a place out of use says so', () => {
+  expect(placePage(shelf, away.id, new Map(), flagsTo)).toMatchObject({ holder: 'the harbour museum', states: [] });
+  const removed = { ...tin, retired: { on: day('2024-05-02'), reason: 'removed' as const } };
+  const without = aShelf([chest, drawer, removed]);
+  expect(placePage(without, tin.id, new Map(), flagsTo)?.states).toEqual([{ name: 'retired', word: 'removed' }]);
+  expect(placePage(without, drawer.id, new Map(), flagsTo)?.inside).toEqual([]);
 });
 
 test('a stray is marked with why', () => {

@@ -73,7 +73,7 @@ export function planMove(shelf: Shelf, desk: Desk, command: Move): readonly Entr
 
 /** The things of a command that can be moved, each once; a Problem names the first that cannot. */
 export function movable(shelf: Shelf, ids: readonly ThingId[]): readonly Thing[] | Problem {
-  if (ids.length === 0) return formProblem({ things: 'Say what goes: scan a label, or open a thing and tap Move.' });
+  if (ids.length === 0) return formProblem({ things: 'Say what goes: type a few letters of it, or scan its label.' });
   const things: Thing[] = [];
   for (const id of new Set(ids)) {
     const thing = thingOf(shelf, id);

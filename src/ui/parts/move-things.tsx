@@ -13,7 +13,9 @@ export function MoveThings({
 }) {
   return (
     <section aria-label="What goes">
-      {things.length === 0 && <p>Nothing is on the list yet. Scan the label of each thing, then the label of the place.</p>}
+      {things.length === 0 && (
+        <p>Nothing is on the list yet. Choose things by typing, or scan the label of each, then the label of the place.</p>
+      )}
       <ul class="list">
         {things.map(({ id, title, detail }) => (
           <li key={id} class="picker-chosen">

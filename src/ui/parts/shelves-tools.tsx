@@ -31,6 +31,7 @@ export function ShelvesTools({ onAddCabinet }: { onAddCabinet: () => void }) {
               A cabinet with drawers
             </Button>
             <LinkButton href="#/new/place">Another place</LinkButton>
+            <LinkButton href="#/new">Anything else…</LinkButton>
             <LinkButton href="#/bring-in">A whole list</LinkButton>
           </div>
         </Sheet>

@@ -18,22 +18,28 @@ interface PickerProps {
   onPick: (id: string) => void;
   problem?: string | undefined;
   hint?: string;
+  /** The screen has a button of its own for labels. */
+  hasScan?: boolean;
 }
 
 const SHOWN = 6;
 
 /** Chooses one thing: by its label, by what was used lately, or by typing a few letters. */
-export function ThingPicker({ label, nouns, value, onPick, problem, hint }: PickerProps) {
+export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasScan = true }: PickerProps) {
   const deps = useDeps();
   const shelf = useShelf();
   const id = useId();
   const [typed, setTyped] = useState('');
   const chosen = thingOf(shelf, value);
   const word = NOUN_WORD[nouns[0] ?? 'place'];
-  const recent = nouns.includes('place') ? recentPlaces(deps).flatMap((each) => thingOf(shelf, each) ?? []) : [];
+  const recent = nouns.includes('place')
+    ? recentPlaces(deps)
+        .flatMap((each) => thingOf(shelf, each) ?? [])
+        .filter(({ retired }) => !retired)
+    : [];
   const shown = typed.trim() === '' ? recent.map((thing) => choiceOf(shelf, thing)) : choicesFor(shelf, nouns, typed, SHOWN);
   // Periods are in the studio's head and on its lists; nothing that carries a label is one.
-  const hasLabels = nouns.some((noun) => noun !== 'period');
+  const hasLabels = hasScan && nouns.some((noun) => noun !== 'period');
   const pick = (picked: string) => {
     setTyped('');
     onPick(picked);

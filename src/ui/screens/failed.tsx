@@ -10,7 +10,7 @@ import { Choices, Field } from '../parts/field.tsx';
 import { InsteadList } from '../parts/instead-list.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Mark } from '../parts/mark.tsx';
-import { NoMould } from '../parts/no-mould.tsx';
+import { NoThing } from '../parts/no-thing.tsx';
 import { OnDay } from '../parts/on-day.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
@@ -31,7 +31,7 @@ interface FailedDraft {
 /** Marks a mould failed; once it is, says what to use instead. Undo brings the form back. */
 export function FailedScreen({ id }: { id: string }) {
   const page = insteadPageOf(useShelf(), id as MouldId, useDeps().today());
-  if (!page) return <NoMould />;
+  if (!page) return <NoThing word="mould" />;
   return page.isFailed ? <Instead id={id} page={page} /> : <FailedForm id={id as MouldId} page={page} />;
 }
 

@@ -13,7 +13,7 @@ import { addressOf } from '../address.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
-import { NoMould } from '../parts/no-mould.tsx';
+import { NoThing } from '../parts/no-thing.tsx';
 import { OnDay } from '../parts/on-day.tsx';
 import { PhotoField } from '../parts/photos.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
@@ -44,10 +44,10 @@ const MEANS: Readonly<Record<Grade, string>> = {
 const SOON = [30, 90, 180, 365] as const;
 const SOON_WORD: Readonly<Record<(typeof SOON)[number], string>> = { 30: '1 month', 90: '3 months', 180: '6 months', 365: 'a year' };
 
-/** A look at a mould: the grade, what is wrong, and when to look again. Faults seen before are ticked, to be cleared when mended. */
+/** A look at a mould or a master: the grade, what is wrong, and when to look again. Faults seen before are ticked, to be cleared when mended. */
 export function InspectScreen({ id }: { id: string }) {
   const thing = thingOf(useShelf(), id);
-  return thing?.noun === 'mould' || thing?.noun === 'master' ? <InspectForm id={thing.id} /> : <NoMould />;
+  return thing?.noun === 'mould' || thing?.noun === 'master' ? <InspectForm id={thing.id} /> : <NoThing word="thing" />;
 }
 
 function InspectForm({ id }: { id: MouldId | MasterId }) {

@@ -1,18 +1,16 @@
-import { useState } from 'preact/hooks';
 import type { MouldId } from '../../domain/brand.ts';
 import { type MouldPage, mouldPageOf, type Named } from '../../views/mould-page.ts';
 import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
 import { History } from '../parts/history.tsx';
-import { Icon } from '../parts/icon.tsx';
-import { MouldMore } from '../parts/mould-more.tsx';
 import { MouldNext } from '../parts/mould-next.tsx';
 import { MouldWhere } from '../parts/mould-where.tsx';
-import { NoMould } from '../parts/no-mould.tsx';
+import { NoThing } from '../parts/no-thing.tsx';
 import { Thumbs } from '../parts/photos.tsx';
 import { Picture } from '../parts/picture.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StateMarks } from '../parts/states.tsx';
+import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRow } from '../parts/thing-row.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
@@ -23,18 +21,9 @@ export function MouldScreen({ id }: { id: string }) {
   const deps = useDeps();
   const units = useUnits();
   const page = mouldPageOf(useShelf(), id as MouldId, deps.today(), units);
-  const [isMoreOpen, setMoreOpen] = useState(false);
-  if (!page) return <NoMould />;
+  if (!page) return <NoThing word="mould" />;
   return (
-    <Screen
-      title={page.title}
-      tools={
-        <button type="button" class="icon-button" aria-label="More about this mould" onClick={() => setMoreOpen(true)}>
-          <Icon name="more" />
-        </button>
-      }
-      actions={<MouldNext page={page} />}
-    >
+    <Screen title={page.title} tools={<ThingMore id={page.id} />} actions={<MouldNext page={page} />}>
       <div class="mould-page">
         <Head page={page} />
         <FlagList flags={page.flags} />
@@ -75,7 +64,6 @@ export function MouldScreen({ id }: { id: string }) {
         )}
         <History id={page.id} />
       </div>
-      {isMoreOpen && <MouldMore page={page} onClose={() => setMoreOpen(false)} />}
     </Screen>
   );
 }

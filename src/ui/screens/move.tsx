@@ -3,6 +3,7 @@ import { move } from '../../actions/move.ts';
 import { putBack } from '../../actions/put-back.ts';
 import type { PlaceId, ThingId } from '../../domain/brand.ts';
 import { parseDay } from '../../domain/day.ts';
+import { STANDING } from '../../domain/filling.ts';
 import { beside, formProblem } from '../../domain/form-problem.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { pathText } from '../../domain/nesting.ts';
@@ -94,7 +95,7 @@ function MoveForm({ asked }: { asked: string }) {
       title="Move or put away"
       actions={
         <Button look="main" disabled={save.isBusy} onClick={submit}>
-          {isLending ? `Lend ${what}` : `Move ${what}`}
+          {things.length === 0 ? `Choose what to ${isLending ? 'lend' : 'move'}` : `${isLending ? 'Lend' : 'Move'} ${what}`}
         </Button>
       }
     >
@@ -104,6 +105,13 @@ function MoveForm({ asked }: { asked: string }) {
         things={list.things}
         problem={says('things')}
         onRemove={(id) => set({ things: values.things.filter((each) => each !== id) })}
+      />
+      <ThingPicker
+        label="What goes?"
+        nouns={STANDING}
+        value=""
+        hasScan={false}
+        onPick={(id) => set({ things: [...new Set([...values.things, id])] })}
       />
       <div class="button-row">
         <Button onClick={scan}>

@@ -41,7 +41,7 @@ function WhatNew() {
         <div class="sheet-list">
           {NOUNS.map((noun) => (
             <LinkButton key={noun} href={to(['new', noun])}>
-              A {NOUN_WORD[noun]}
+              {/^[aeiou]/.test(NOUN_WORD[noun]) ? 'An' : 'A'} {NOUN_WORD[noun]}
             </LinkButton>
           ))}
         </div>

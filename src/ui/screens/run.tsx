@@ -10,7 +10,7 @@ import { runFormOf } from '../../views/run-form.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
-import { NoMould } from '../parts/no-mould.tsx';
+import { NoThing } from '../parts/no-thing.tsx';
 import { Caution } from '../parts/note.tsx';
 import { OnDay } from '../parts/on-day.tsx';
 import { PhotoField } from '../parts/photos.tsx';
@@ -33,7 +33,7 @@ import { useUnits } from '../use-units.ts';
 export function RunScreen({ id }: { id: string }) {
   const units = useUnits();
   const form = runFormOf(useShelf(), id as MouldId, units);
-  return form ? <RunForm id={id as MouldId} /> : <NoMould />;
+  return form ? <RunForm id={id as MouldId} /> : <NoThing word="mould" />;
 }
 
 function RunForm({ id }: { id: MouldId }) {

@@ -1,6 +1,9 @@
+import { useState } from 'preact/hooks';
+import { thingOf } from '../../domain/shelf.ts';
 import { attentionOf, attentionTo } from '../../views/attention.ts';
 import { thingPage } from '../../views/thing-page.ts';
-import { LinkButton } from '../parts/button.tsx';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { CountSheet } from '../parts/count-sheet.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
 import { History } from '../parts/history.tsx';
@@ -9,15 +12,17 @@ import { Thumbs } from '../parts/photos.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StandsPart } from '../parts/stands.tsx';
 import { StateMarks } from '../parts/states.tsx';
+import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRows } from '../parts/thing-rows.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
 
-/** A design, master, pile, wax, injector, flask, period or want: what is known of it, and what belongs with it. */
+/** A design, master, injected wax, casting, wax, injector, flask, period or want: what is known of it, and what belongs with it. */
 export function ThingScreen({ id }: { id: string }) {
   const shelf = useShelf();
   const units = useUnits();
+  const [isCounting, setCounting] = useState(false);
   const attention = attentionOf(shelf, useDeps().today(), units);
   const page = thingPage(shelf, id, units, (thing) => attentionTo(attention, thing));
   if (!page) {
@@ -29,9 +34,12 @@ export function ThingScreen({ id }: { id: string }) {
       </Screen>
     );
   }
+  const thing = thingOf(shelf, id);
+  const counted = thing?.noun === 'injectedWax' || thing?.noun === 'casting' ? thing : undefined;
   return (
     <Screen
       title={page.title}
+      tools={<ThingMore id={page.id} />}
       actions={
         <>
           {page.stands && (
@@ -39,6 +47,8 @@ export function ThingScreen({ id }: { id: string }) {
               Move it
             </LinkButton>
           )}
+          {page.noun === 'master' && <LinkButton href={to(['thing', id, 'inspect'])}>Inspect</LinkButton>}
+          {counted && <Button onClick={() => setCounting(true)}>Count</Button>}
           <LinkButton href={to(['edit', id])}>Edit</LinkButton>
           {page.noun === 'design' && <LinkButton href={to(['new', 'mould'], { design: id })}>Record a mould of it</LinkButton>}
         </>
@@ -64,6 +74,7 @@ export function ThingScreen({ id }: { id: string }) {
         </section>
       ))}
       <History id={page.id} />
+      {counted && isCounting && <CountSheet thing={counted} onClose={() => setCounting(false)} />}
     </Screen>
   );
 }

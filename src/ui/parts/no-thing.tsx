@@ -2,11 +2,12 @@ import { LinkButton } from './button.tsx';
 import { Empty } from './note.tsx';
 import { Screen } from './screen.tsx';
 
-export function NoMould() {
+/** In place of a screen about a thing that is not there. */
+export function NoThing({ word }: { word: 'mould' | 'thing' }) {
   return (
-    <Screen title="No such mould">
+    <Screen title="Not recorded">
       <Empty
-        title="This mould is not recorded here"
+        title={`This ${word} is not recorded here`}
         actions={
           <LinkButton look="main" href="#/where">
             Look for it
