@@ -1,16 +1,9 @@
-import type { Sha256 } from '../domain/brand.ts';
 import { sha256 } from '../domain/field.ts';
+import type { Picture } from '../domain/picture.ts';
 import { isProblem } from '../domain/problem.ts';
 
-interface DrawnPicture {
-  readonly sha: Sha256;
-  readonly type: string;
-  readonly bytes: ArrayBuffer;
-  readonly thumb: { readonly type: string; readonly bytes: ArrayBuffer };
-}
-
 /** The demo's drawings (SHA-256 → SVG text) as pictures; a drawing is small enough to be its own thumbnail. */
-export function demoPictures(raw: unknown): DrawnPicture[] {
+export function demoPictures(raw: unknown): Picture[] {
   const type = 'image/svg+xml';
   return Object.entries((raw ?? {}) as Record<string, unknown>).flatMap(([name, svg]) => {
     const sha = sha256(name);

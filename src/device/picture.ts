@@ -1,13 +1,6 @@
 import type { Sha256 } from '../domain/brand.ts';
+import type { Picture } from '../domain/picture.ts';
 import { type Problem, problem } from '../domain/problem.ts';
-
-/** A picture as it is kept: redrawn, so that nothing a camera wrote into the file (place, time, maker) stays with it. */
-export interface EncodedPicture {
-  readonly sha: Sha256;
-  readonly type: string;
-  readonly bytes: ArrayBuffer;
-  readonly thumb: { readonly type: string; readonly bytes: ArrayBuffer };
-}
 
 const LONG_SIDE = 2048;
 const THUMB_SIDE = 240;
@@ -17,8 +10,11 @@ const TYPE = 'image/jpeg';
 const QUALITY = 0.85;
 const KEPT = 'No picture was added; everything else you typed is still in the form.';
 
-/** Upright, at most 2048 px long, without metadata, with a thumbnail of at most 240 px. A file that is no picture, or over 60 MB, is a Problem. */
-export async function encodePicture(file: Blob): Promise<EncodedPicture | Problem> {
+/**
+ * Redrawn, so that nothing a camera wrote into the file (place, time, maker) stays with it: upright, at most 2048 px long, with a thumbnail
+ * of at most 240 px. A file that is no picture, or over 60 MB, is a Problem.
+ */
+export async function encodePicture(file: Blob): Promise<Picture | Problem> {
   if (file.size > BYTES_MAX) {
     return problem(`That file is ${Math.round(file.size / 1024 / 1024)} MB; a picture may have up to 60 MB.`, KEPT);
   }

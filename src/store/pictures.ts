@@ -1,13 +1,6 @@
 import type { Sha256 } from '../domain/brand.ts';
+import type { Picture } from '../domain/picture.ts';
 import type { MouldkeepDb, PictureRow } from './schema.ts';
-
-/** A picture ready to be kept: re-encoded, without what a camera adds, and its thumbnail. */
-export interface Picture {
-  readonly sha: Sha256;
-  readonly type: string;
-  readonly bytes: ArrayBuffer;
-  readonly thumb: { readonly type: string; readonly bytes: ArrayBuffer };
-}
 
 export async function keepPictures(db: MouldkeepDb, pictures: readonly Picture[]): Promise<void> {
   await db.transaction('rw', db.pictures, db.thumbs, async () => {

@@ -5,25 +5,16 @@ import { clockOf } from '../../src/domain/clock.ts';
 import type { Entry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
 import { isProblem, problem } from '../../src/domain/problem.ts';
-import { type Keeper, type MakePlan, openKeeper } from '../../src/store/keeper.ts';
+import { type MakePlan, openKeeper } from '../../src/store/keeper.ts';
 import { TAIL_FULL } from '../../src/store/seal.ts';
-import { aKeeper, freshName, Idle, keeperOptions, mustBe, plainPut, plainRows } from '../support/database.ts';
+import { closingKeepers } from '../support/closing-keepers.ts';
+import { freshName, Idle, keeperOptions, mustBe, plainPut, plainRows } from '../support/database.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { plainShelf } from '../support/plain-shelf.ts';
 import { first, newWax, undo, waxNames } from '../support/plans.ts';
 
-const keepers: Keeper[] = [];
-
-async function open(name: string, over = {}): Promise<Keeper> {
-  const keeper = await aKeeper(name, over);
-  keepers.push(keeper);
-  return keeper;
-}
-
-afterEach(() => {
-  vi.restoreAllMocks();
-  for (const keeper of keepers.splice(0)) keeper.close();
-});
+const open = closingKeepers();
+afterEach(() => vi.restoreAllMocks());
 
 describe('opening', () => {
   it('starts with an empty shelf and a device of its own that stays', async () => {

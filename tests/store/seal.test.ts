@@ -5,20 +5,13 @@ import type { Entry } from '../../src/domain/entry.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
 import { TAIL_KEPT } from '../../src/store/seal.ts';
-import { aKeeper, freshName, mustBe, plainRows } from '../support/database.ts';
+import { closingKeepers } from '../support/closing-keepers.ts';
+import { freshName, mustBe, plainRows } from '../support/database.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { plainShelf } from '../support/plain-shelf.ts';
 
-const keepers: Keeper[] = [];
-async function open(name: string): Promise<Keeper> {
-  const keeper = await aKeeper(name);
-  keepers.push(keeper);
-  return keeper;
-}
-afterEach(() => {
-  vi.restoreAllMocks();
-  for (const keeper of keepers.splice(0)) keeper.close();
-});
+const open = closingKeepers();
+afterEach(() => vi.restoreAllMocks());
 
 const STORES = ['tail', 'pages', 'shelf', 'meta'] as const;
 async function everything(name: string): Promise<unknown[]> {

@@ -3,27 +3,18 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Entry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
-import type { Keeper } from '../../src/store/keeper.ts';
+import { isProblem } from '../../src/domain/problem.ts';
 import { TAIL_KEPT } from '../../src/store/seal.ts';
 import { START_MS } from '../support/builders.ts';
-import { aKeeper, freshName, mustBe, until } from '../support/database.ts';
+import { closingKeepers } from '../support/closing-keepers.ts';
+import { freshName, mustBe, plainRows, until } from '../support/database.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { histories, idAfter } from '../support/histories.ts';
 import { plainShelf } from '../support/plain-shelf.ts';
 import { first, newWax, undo, waxNames } from '../support/plans.ts';
 
-const keepers: Keeper[] = [];
-
-async function open(name: string, over = {}): Promise<Keeper> {
-  const keeper = await aKeeper(name, over);
-  keepers.push(keeper);
-  return keeper;
-}
-
-afterEach(() => {
-  vi.restoreAllMocks();
-  for (const keeper of keepers.splice(0)) keeper.close();
-});
+const open = closingKeepers();
+afterEach(() => vi.restoreAllMocks());
 
 describe('two tabs', () => {
   it('follow each other at once', async () => {
@@ -40,6 +31,23 @@ describe('two tabs', () => {
     mustBe(await a.join(aJournal()));
     await until(() => b.shelf().things.design.size === 1);
     expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
+  });
+
+  it('write nothing any more into a database that newer code has taken over', async () => {
+    const name = freshName();
+    const keeper = await open(name);
+    mustBe(await keeper.act(newWax('violet')));
+    const rows = await plainRows(name, 'tail');
+    await new Promise<void>((resolve) => {
+      const newer = indexedDB.open(name, 990);
+      newer.onsuccess = () => {
+        newer.result.close();
+        resolve();
+      };
+    });
+    const refused = await keeper.act(newWax('green'));
+    expect(isProblem(refused) && refused.says).toMatch(/brought up to date in another tab/);
+    expect(await plainRows(name, 'tail')).toEqual(rows);
   });
 
   it('lose nothing and give no id twice when they act at the same moment', async () => {
