@@ -34,6 +34,7 @@ export function CabinetFrontPart({ cabinet, width, height, picked, onPick }: Cab
     if (picked !== '')
       pane.current?.querySelector(`[data-place="${CSS.escape(picked)}"]`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }, [picked]);
+  const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
   const [w, h] = [cabinet.widthMm * used, cabinet.heightMm * used];
   return (
     <div class="cabinet">
@@ -56,6 +57,7 @@ export function CabinetFrontPart({ cabinet, width, height, picked, onPick }: Cab
                 front={front}
                 scale={used}
                 isNear={isNear}
+                letters={letters}
                 isPicked={front.id === picked}
                 onPick={(id) => (zoomed !== null && !isNear ? setNear(id) : onPick(id))}
               />

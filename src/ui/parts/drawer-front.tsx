@@ -13,21 +13,26 @@ interface DrawerFrontProps {
   onPick: (id: string) => void;
   /** Only a part of the front is in sight. */
   isNear: boolean;
+  /** How much bigger letters are than the 16 px that the room for them was reckoned with. */
+  letters: number;
 }
 
 /** Gap of shadow between two fronts, px. */
 const GAP = 3;
+/** Width of a letter of 16 px, on average, px. */
+const LETTER_PX = 8.6;
 /** Room for the marks of a wide front of which only the middle is in sight, px. */
 const NEAR_WORDS = 104;
 
 /** The front of one drawer or shelf at its true size and place: label, periods, count and marks, as many as it has room for. */
-export function DrawerFront({ front, scale, isPicked, onPick, isNear }: DrawerFrontProps) {
+export function DrawerFront({ front, scale, isPicked, onPick, isNear, letters }: DrawerFrontProps) {
   const { x, y, w, h } = front.rect;
   const width = Math.max(24, w * scale - GAP);
   const height = Math.max(24, h * scale - GAP);
   const isOpen = front.kind === 'shelf' || front.kind === 'box';
-  const room = roomIn(width, height);
+  const room = roomIn(width / letters, height / letters);
   const wordsWidth = room === 'row' ? Math.min(width / 3, isNear ? NEAR_WORDS : width) : width;
+  const inLetters = { width: width / letters, wordsWidth: wordsWidth / letters };
   return (
     <button
       type="button"
@@ -38,7 +43,7 @@ export function DrawerFront({ front, scale, isPicked, onPick, isNear }: DrawerFr
       onClick={() => onPick(front.id)}
     >
       <span class="unseen">{frontInWords(front)}</span>
-      <FrontFace front={front} room={room} width={width} isOpen={isOpen} wordsWidth={wordsWidth} />
+      <FrontFace front={front} room={room} isOpen={isOpen} {...inLetters} />
     </button>
   );
 }
@@ -46,8 +51,9 @@ export function DrawerFront({ front, scale, isPicked, onPick, isNear }: DrawerFr
 interface FaceProps {
   front: Front;
   room: Room;
-  width: number;
   isOpen: boolean;
+  /** Both as many px as they would be with letters of 16 px. */
+  width: number;
   wordsWidth: number;
 }
 
@@ -58,12 +64,12 @@ function FrontFace({ front, room, width, isOpen, wordsWidth }: FaceProps) {
       {room === 'foot' && width >= 120 ? (
         <span class="front-head" aria-hidden="true">
           <Label front={front} />
-          <Periods front={front} />
+          <Periods front={front} width={width - front.label.length * 10 - 30} />
         </span>
       ) : (
         <Label front={front} />
       )}
-      {(room === 'all' || room === 'periods-one' || room === 'row') && <Periods front={front} isNarrow={width < 130} />}
+      {(room === 'all' || room === 'periods-one' || room === 'row') && <Periods front={front} width={wordsWidth - 12} />}
       {!isOpen && room === 'all' && <span class="front-pull" />}
       {room === 'only' ? <Dot marks={front.marks} /> : <Foot front={front} width={wordsWidth} />}
     </>
@@ -88,10 +94,13 @@ function Label({ front }: { front: Front }) {
   );
 }
 
-function Periods({ front, isNarrow = false }: { front: Front; isNarrow?: boolean }) {
+/** Nothing where the first word would be cut: half a word says less than none. The space is kept, so that the rest stands where it stands elsewhere. */
+function Periods({ front, width }: { front: Front; width: number }) {
+  const words = front.periods.join(', ');
+  const [first = ''] = words.split(' ');
   return (
-    <span class={isNarrow ? 'front-periods front-narrow' : 'front-periods'} aria-hidden="true">
-      {front.periods.join(', ')}
+    <span class="front-periods" aria-hidden="true">
+      {first.length * LETTER_PX <= width && words}
     </span>
   );
 }
@@ -114,7 +123,7 @@ function signsOf(marks: Front['marks']): readonly Sign[] {
 function Foot({ front, width }: { front: Front; width: number }) {
   const isOver = front.capacity !== undefined && front.pieces > front.capacity;
   const signs = signsOf(front.marks).slice(0, Math.max(1, Math.floor((width - 36) / 26)));
-  const hasWords = width > 60 + signs.reduce((sum, { word }) => sum + 40 + word.length * 8, 0);
+  const hasWords = width > 60 + signs.reduce((sum, { word }) => sum + 40 + word.length * LETTER_PX, 0);
   return (
     <span class="front-foot" aria-hidden="true">
       <span class={isOver ? 'front-count front-count-over' : 'front-count'}>{front.pieces}</span>
