@@ -1,0 +1,70 @@
+import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import type { Day } from '../../src/domain/brand.ts';
+import { guessColumns } from '../../src/domain/csv/guess.ts';
+import { knownOf } from '../../src/domain/csv/known.ts';
+import { planImport } from '../../src/domain/csv/plan-import.ts';
+import { makeJournal } from '../../src/domain/journal.ts';
+import { EMPTY_SHELF } from '../../src/domain/shelf.ts';
+import type { Reply, Request } from '../../src/worker/protocol.ts';
+import { aJournal } from '../support/entry-builders.ts';
+import { tableOf } from '../support/import.ts';
+
+const TODAY = '2026-11-25' as Day;
+const ROWS = 1200;
+const LIST = ['Mould no;Design;Shots', ...Array.from({ length: ROWS }, (_, i) => `K-${i};Motif ${i % 9};${i}`)].join('\n');
+
+/** The worker's own scope, as far as it uses it. */
+const replies: Reply[] = [];
+let listener: (event: { readonly data: unknown }) => void = () => undefined;
+
+beforeAll(async () => {
+  vi.stubGlobal('self', {
+    postMessage: (message: Reply) => replies.push(structuredClone(message)),
+    addEventListener: (_: 'message', heard: typeof listener) => {
+      listener = heard;
+    },
+  });
+  await import('../../src/worker/main.ts');
+});
+beforeEach(() => {
+  replies.length = 0;
+});
+
+function ask(request: Request): Reply[] {
+  listener({ data: structuredClone(request) });
+  return replies;
+}
+
+test('the head of a list: how its cells are parted, its first rows, and how many there are', () => {
+  const head = ask({ job: 'head', asks: { text: LIST } });
+  const rows = [['Mould no', 'Design', 'Shots'], ...[0, 1, 2, 3, 4].map((i) => [`K-${i}`, `Motif ${i}`, `${i}`])];
+  expect(head).toMatchObject([{ answer: { delimiter: ';', total: ROWS + 1, rows: rows.map((cells) => ({ cells })) } }]);
+});
+
+test('a list is planned as it would be in the page, with words about progress before the one answer', () => {
+  const table = tableOf(LIST);
+  const reading = { target: 'mould', mapping: guessColumns(table.rows[0]?.cells ?? [], 'mould'), hasHeadings: true } as const;
+  const known = knownOf(EMPTY_SHELF);
+  const told = ask({ job: 'import', asks: { text: LIST, known, reading, today: TODAY } });
+  const progress = told.slice(0, -1).map((each) => ('progress' in each ? each.progress : undefined));
+  expect(progress.length).toBeGreaterThan(1);
+  expect(progress.every((each) => each?.total === ROWS)).toBe(true);
+  expect(progress.map((each) => each?.done)).toEqual(progress.map((each) => each?.done ?? 0).toSorted((a, b) => a - b));
+  expect(told.at(-1)).toEqual({ answer: structuredClone(planImport(known, table, reading, TODAY)) });
+});
+
+test('a journal is read as it would be in the page', () => {
+  const entries = aJournal();
+  expect(ask({ job: 'journal', asks: { text: makeJournal('Quay', entries) } })).toMatchObject([{ answer: { entries } }]);
+});
+
+test.each([
+  ['head', { text: '' }, /nothing in that list/],
+  ['journal', { text: 'no journal' }, /not a Mouldkeep journal/],
+  // What breaks the work is told, so that the page does not wait for ever.
+  ['import', { text: LIST, known: null, reading: { hasHeadings: true }, today: TODAY }, /could not be worked through/],
+] as const)('what cannot be read is answered in words: %s', (job, asks, says) => {
+  const [answer, ...more] = ask({ job, asks } as unknown as Request);
+  expect(more).toEqual([]);
+  expect(answer).toMatchObject({ answer: { says: expect.stringMatching(says), kept: expect.stringMatching(/Nothing was changed/) } });
+});
