@@ -54,7 +54,8 @@ export function planMove(shelf: Shelf, desk: Desk, command: Move): readonly Entr
       UNMOVED,
     );
   }
-  const warning = unconfirmed(overFull(shelf, place, going), command.confirmed);
+  const outOfUse = place.retired ? [`${titleOf(shelf, place)} is out of use: ${place.retired.reason}.`] : [];
+  const warning = unconfirmed([...outOfUse, ...overFull(shelf, place, going)], command.confirmed);
   if (warning) return warning;
   const standing = going.filter((thing) => thing.noun !== 'place').map((thing) => thing.id);
   const moved = {

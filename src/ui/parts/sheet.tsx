@@ -30,12 +30,12 @@ export function Sheet({ title, onClose, children }: { title: string; onClose: ()
       }}
     >
       <div class="sheet-inner">
-        <header class="sheet-head">
+        <div class="sheet-head">
           <h2>{title}</h2>
           <button type="button" class="icon-button" aria-label="Close" onClick={onClose}>
             <Icon name="close" />
           </button>
-        </header>
+        </div>
         {children}
       </div>
     </dialog>

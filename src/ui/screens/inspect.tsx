@@ -44,7 +44,7 @@ const MEANS: Readonly<Record<Grade, string>> = {
 const SOON = [30, 90, 180, 365] as const;
 const SOON_WORD: Readonly<Record<(typeof SOON)[number], string>> = { 30: '1 month', 90: '3 months', 180: '6 months', 365: 'a year' };
 
-/** A look at a mould or a master: the grade, what is wrong, and when to look again. Faults seen before are ticked, to be cleared when mended. */
+/** A look at a mould or master: its grade, what is wrong, when to look again. Faults seen before are ticked, to be cleared when mended. */
 export function InspectScreen({ id }: { id: string }) {
   const thing = thingOf(useShelf(), id);
   return thing?.noun === 'mould' || thing?.noun === 'master' ? <InspectForm id={thing.id} /> : <NoThing word="thing" />;

@@ -62,6 +62,12 @@ describe('moving', () => {
     expect(planMove(small, aDesk(), { things: [one.id, two.id, pile.id], to: a2.id, confirmed: true })).toHaveLength(1);
   });
 
+  it('warns when the place is out of use', () => {
+    const gone = { ...a2, retired: { on: day('2024-02-03'), reason: 'removed' as const } };
+    const warned = planMove(aShelf([a1, gone, one]), aDesk(), { things: [one.id], to: a2.id });
+    expect(isWarning(warned) && warned.warnings).toEqual(['A2 is out of use: removed.']);
+  });
+
   it.each([
     ['nothing', { things: [], to: a2.id }, 'things'],
     ['no place', { things: [one.id], to: undefined }, 'to'],
