@@ -1,26 +1,46 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Keeping } from '../../actions/deps.ts';
-import { type LastCopy, lastCopy } from '../../actions/save-journal.ts';
+import type { LastCopy } from '../../actions/save-journal.ts';
 import { dayInWords } from '../../domain/day-words.ts';
 import { sayCount, sayNumber } from '../../domain/measure-words.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { Button } from './button.tsx';
 import { say } from './toast.tsx';
 
-function megabytes(bytes: number | undefined): string {
-  return bytes === undefined ? 'not told by this browser' : `${sayNumber(bytes / 1e6, 1)} MB`;
+function room(bytes: number | undefined): string {
+  if (bytes === undefined) return 'not told by this browser';
+  return bytes < 1e9 ? `${sayNumber(bytes / 1e6, 1)} MB` : `${sayNumber(bytes / 1e9, 1)} GB`;
 }
 
-function copyInWords(copy: LastCopy | undefined, entries: number): string {
+function copyInWords(copy: LastCopy | undefined, entries: number | undefined): string {
   if (!copy) return 'None has been saved from this device.';
-  const since = Math.max(0, entries - copy.entries);
-  return `${dayInWords(copy.on)}; ${since === 0 ? 'nothing new since' : `${sayCount(since, 'entry', 'entries')} since`}.`;
+  if (entries === undefined) return `${dayInWords(copy.on)}.`;
+  const since = entries - copy.entries;
+  return `${dayInWords(copy.on)}; ${since <= 0 ? 'nothing new since' : `${sayCount(since, 'entry', 'entries')} since`}.`;
+}
+
+/** Entries in the journal, takings-back and what they took back included: the shelf counts only what holds. */
+function useJournalLength(): number | undefined {
+  const { keeper } = useDeps();
+  const shelf = useShelf();
+  const [length, setLength] = useState<number | undefined>();
+  useEffect(() => {
+    let isCurrent = true;
+    keeper.journal().then(
+      (journal) => isCurrent && setLength(journal.length),
+      () => isCurrent && setLength(undefined),
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [keeper, shelf]);
+  return length;
 }
 
 /** How safely the shelves are kept here, and how full the storage is. */
-export function KeepingCard() {
+export function KeepingCard({ copy }: { copy: LastCopy | undefined }) {
   const deps = useDeps();
-  const shelf = useShelf();
+  const entries = useJournalLength();
   const [keeping, setKeeping] = useState<Keeping>({});
   const look = () => void deps.keeping().then(setKeeping);
   useEffect(look, [deps]);
@@ -40,10 +60,10 @@ export function KeepingCard() {
       <h2>How safely it is kept</h2>
       <dl class="facts">
         <dt>Entries</dt>
-        <dd>{sayNumber(shelf.entries)}</dd>
+        <dd>{entries === undefined ? 'counting…' : sayNumber(entries)}</dd>
         <dt>Stored</dt>
         <dd>
-          {megabytes(keeping.usedBytes)} of {megabytes(keeping.quotaBytes)}
+          {room(keeping.usedBytes)} of {room(keeping.quotaBytes)}
         </dd>
         <dt>May the browser clear it?</dt>
         <dd>
@@ -54,7 +74,7 @@ export function KeepingCard() {
               : 'Yes, when the phone runs out of room.'}
         </dd>
         <dt>Last saved copy</dt>
-        <dd>{copyInWords(lastCopy(deps), shelf.entries)}</dd>
+        <dd>{copyInWords(copy, entries)}</dd>
       </dl>
       {keeping.isPersistent === false && (
         <div class="button-row">

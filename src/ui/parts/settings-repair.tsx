@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { useDeps } from '../studio.tsx';
 import { Button } from './button.tsx';
@@ -15,7 +14,7 @@ export function RepairCard() {
     const outcome = await keeper.refold();
     setBusy(false);
     if (isProblem(outcome)) sayProblem(outcome);
-    else say(`Added up ${sayCount(keeper.shelf().entries, 'entry', 'entries')} afresh.`);
+    else say('The journal is added up afresh.');
   }
 
   return (

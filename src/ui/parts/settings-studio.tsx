@@ -97,6 +97,7 @@ export function StudioCard() {
           Keep the studio’s figures
         </Button>
       </div>
+      <h3>Seasons</h3>
       <Choices
         legend="The workshop is in the"
         options={HEMISPHERES.map((value) => ({ value, word: value }))}

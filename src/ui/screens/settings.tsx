@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { lastCopy } from '../../actions/save-journal.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { CopyCard } from '../parts/settings-copy.tsx';
@@ -7,16 +8,17 @@ import { KeepingCard } from '../parts/settings-keeping.tsx';
 import { RepairCard } from '../parts/settings-repair.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
 import { UnitsCard } from '../parts/settings-units.tsx';
+import { useDeps } from '../studio.tsx';
 import '../styles/settings.css';
 
 /** How safely the shelves are kept, copies of them, the studio’s figures, and what holds for this device alone. */
 export function SettingsScreen() {
-  // Only to draw again: what was saved last is a setting, and settings tell nobody.
-  const [, setSaved] = useState(0);
+  const deps = useDeps();
+  const [copy, setCopy] = useState(() => lastCopy(deps));
   return (
     <Screen title="Settings">
-      <KeepingCard />
-      <CopyCard onSaved={() => setSaved((count) => count + 1)} />
+      <KeepingCard copy={copy} />
+      <CopyCard onSaved={() => setCopy(lastCopy(deps))} />
       <InstallCard />
       <StudioCard />
       <UnitsCard />

@@ -1,0 +1,222 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
+import { axeWhole } from '../support/axe-whole.ts';
+import { type OpenApp, openApp } from '../support/browser.ts';
+
+let app: OpenApp | undefined;
+afterEach(() => app?.close());
+
+async function openSettings(options: Parameters<typeof openApp>[0] = {}): Promise<Page> {
+  app = await openApp({ path: '#/settings', ...options });
+  await app.page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor({ timeout: 30_000 });
+  return app.page;
+}
+
+const card = (page: Page, heading: string) => page.locator('.card', { has: page.getByRole('heading', { name: heading, exact: true }) });
+const fact = (page: Page, name: string) => page.locator('dt', { hasText: name }).locator('+ dd');
+async function entries(page: Page): Promise<number> {
+  const counted = fact(page, 'Entries').filter({ hasText: /^[\d\u202f]+$/ });
+  return Number((await counted.textContent())?.replace(/\D/g, ''));
+}
+
+/** To another screen of the same page, as its links do it. */
+async function go(page: Page, hash: string): Promise<void> {
+  await page.evaluate((next) => {
+    window.location.hash = next;
+  }, hash);
+}
+
+async function choose(page: Page, name: string, text: string): Promise<void> {
+  await page.locator('input[type=file]').setInputFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
+}
+
+/** Saves the journal and gives what was in the file. */
+async function saved(page: Page): Promise<string> {
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the journal' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toMatch(/^mouldkeep-journal-\d{4}-\d\d-\d\d\.txt$/);
+  return readFileSync(await file.path(), 'utf8');
+}
+
+test('tells whether the browser will keep the shelves, how much is used, and when a copy was last saved', async () => {
+  const page = await openSettings({ demo: true });
+  await page.getByText(/No: it has promised|Yes, when the phone runs out of room/).waitFor();
+  expect(await fact(page, 'Stored').textContent()).toMatch(/^[\d.\u202f]+ MB of [\d.\u202f]+ [MG]B$/);
+  expect(Number.parseFloat((await fact(page, 'Stored').textContent()) ?? '')).toBeGreaterThan(0);
+  expect(await fact(page, 'Last saved copy').textContent()).toBe('None has been saved from this device.');
+  const count = await entries(page);
+  expect((await saved(page)).trimEnd().split('\n').length).toBe(count + 1);
+  await page.getByText(/; nothing new since\.$/).waitFor();
+  expect(await fact(page, 'Last saved copy').textContent()).toMatch(/^\d{1,2} [A-Z][a-z]+ \d{4}; nothing new since\.$/);
+  // The seasons of the other half of the world are one entry; it is not in the copy.
+  await page.getByText('south', { exact: true }).click();
+  await page.getByText(/; 1 entry since\.$/).waitFor();
+  app?.assertQuiet();
+});
+
+test('a copy of the demo is none of the studio’s own', async () => {
+  const page = await openSettings({ demo: true });
+  await saved(page);
+  await page.getByText(/nothing new since/).waitFor();
+  await page.goto(`${app?.url}?#/settings`);
+  await page.getByRole('button', { name: /empty cabinet/i }).click();
+  await go(page, '#/settings');
+  await page.getByText('None has been saved from this device.').waitFor();
+});
+
+test('figures are shown and taken in the units chosen, and what is recorded stays', async () => {
+  const page = await openSettings({ demo: true });
+  const left = () => page.locator('.wax-card dd').first().textContent();
+  await go(page, '#/wax');
+  await page.locator('.wax-card').first().waitFor();
+  const grams = Number((await left())?.replace(/[\u202f\s]/g, '').match(/^[\d.]+/)?.[0]);
+  await go(page, '#/settings');
+  for (const unit of ['oz t (troy ounce)', '°F', 'psi', 'in']) await page.getByRole('radio', { name: unit, exact: true }).check();
+  await go(page, '#/wax');
+  await page.locator('.wax-card').first().waitFor();
+  const ounces = Number((await left())?.match(/^([\d.]+) oz t/)?.[1]);
+  // A troy ounce is 31.1034768 g.
+  expect(ounces).toBeCloseTo(grams / 31.1034768, 0);
+  // A note on a wax is somebody’s own words, and stays as it was written.
+  const text = ((await page.locator('main').textContent()) ?? '').replace(/brittle below 22 °C\./, '');
+  expect(text).toMatch(/°F/);
+  expect(text).toMatch(/ psi/);
+  expect(text).not.toMatch(/°C|kPa|\d g\b/);
+  await page.getByLabel('The room is at').fill('86');
+  expect(await page.locator('.wax-card', { hasText: 'Violet' }).textContent()).toContain('Too soft above 68 °F');
+
+  await go(page, '#/where?q=amber');
+  await page
+    .getByText(/wax · [\d.]+ oz t/)
+    .first()
+    .waitFor();
+  await page.reload();
+  await page
+    .getByText(/wax · [\d.]+ oz t/)
+    .first()
+    .waitFor();
+  app?.assertQuiet();
+});
+
+test('the studio’s own figures change what needs attention, and can be taken back', async () => {
+  const page = await openSettings({ demo: true });
+  const flags = async () => {
+    await go(page, '#/attention');
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    return page.locator('.bar-count').textContent();
+  };
+  const before = await flags();
+  await go(page, '#/settings');
+  const shots = page.getByLabel('vulcanised silicone, shots');
+  const was = await shots.inputValue();
+  await shots.fill('0');
+  await page.getByRole('button', { name: 'Keep the studio’s figures' }).click();
+  await page
+    .getByText(/vulcanised silicone: shots are a whole number from 1/)
+    .first()
+    .waitFor();
+  await shots.fill('30');
+  await page.getByRole('button', { name: 'Keep the studio’s figures' }).click();
+  await page.getByText('The studio’s figures are written down.').waitFor();
+  expect(Number.parseInt((await flags()) ?? '', 10)).toBeGreaterThan(Number.parseInt(before ?? '', 10));
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('Taken back.').waitFor();
+  expect(await flags()).toBe(before);
+  await go(page, '#/settings');
+  expect(await shots.inputValue()).toBe(was);
+});
+
+test('a journal saved on one device and joined on another gives the same shelves; it is looked at first', async () => {
+  const page = await openSettings({ demo: true });
+  const count = await entries(page);
+  const text = await saved(page);
+  await app?.close();
+
+  app = await openApp();
+  const other = app.page;
+  await other.getByRole('button', { name: /empty cabinet/i }).click();
+  await go(other, '#/settings');
+  // Nobody has said anything yet: the trade's figures stand, and say so.
+  const rubber = other.getByRole('row', { name: /^vulcanised silicone/ });
+  await rubber.getByText('from memory').first().waitFor();
+  await choose(other, 'journal.txt', text);
+  const sheet = other.getByRole('dialog', { name: 'Join this journal?' });
+  await sheet.waitFor({ timeout: 30_000 });
+  expect(await fact(other, 'New here').textContent()).toBe(count.toLocaleString('en').replace(',', '\u202f'));
+  expect(await fact(other, 'Known already').textContent()).toBe('0');
+  expect(await fact(other, 'It holds').textContent()).toMatch(/entries, \d{1,2} \w+ \d{4} to \d{1,2} \w+ \d{4}$/);
+  expect(await axeWhole(other)).toEqual([]);
+  await sheet.getByRole('button', { name: 'Leave it' }).click();
+  expect(await entries(other)).toBe(0);
+  await choose(other, 'journal.txt', text);
+  await sheet.getByRole('button', { name: /^Join / }).click();
+  await other.getByText(/entries were new here\.$/).waitFor({ timeout: 30_000 });
+  expect(await entries(other)).toBe(count);
+  await rubber.getByText('the studio’s').first().waitFor();
+  // A second time there is nothing new in it.
+  await choose(other, 'journal.txt', text);
+  await other.getByText('Everything in it is here already.').waitFor({ timeout: 30_000 });
+  await sheet.getByRole('button', { name: 'Close' }).last().click();
+  await go(other, '#/wax');
+  await other.locator('.wax-card').first().waitFor();
+  expect(await other.locator('.wax-card').count()).toBe(5);
+  app?.assertQuiet();
+});
+
+test('a damaged journal is refused whole, with its line', async () => {
+  const page = await openSettings({ demo: true });
+  const count = await entries(page);
+  const lines = (await saved(page)).trimEnd().split('\n');
+  for (const [text, says] of [
+    [lines.with(77, '{"id":').join('\n'), 'Line 78 of this journal is damaged.'],
+    [lines.slice(0, -5).join('\n'), /part of it is missing/],
+    ['Bull seal; 2 pieces\n', /not a Mouldkeep journal/],
+  ] as const) {
+    await choose(page, 'journal.txt', text);
+    await page.getByRole('alert').getByText(says).waitFor({ timeout: 30_000 });
+    expect(await page.getByRole('dialog').count()).toBe(0);
+  }
+  expect(await page.getByRole('alert').textContent()).toContain('Nothing was changed.');
+  expect(await entries(page)).toBe(count);
+});
+
+test('who uses the device is written beside what is done on it, on the day it was done', async () => {
+  const page = await openSettings({ demo: true });
+  await page.getByLabel('Name', { exact: true }).fill('Una');
+  await go(page, '#/wax');
+  await page.getByRole('button', { name: 'Receive: Amber' }).click();
+  await page.getByLabel('Came in').fill('500');
+  await page.getByText(/^On which day: Today · change$/).click();
+  await page.getByLabel('On which day').fill('2999-01-01');
+  await page.getByText('1 January 2999 has not come yet.').waitFor();
+  await page.getByRole('button', { name: 'Write it down' }).click();
+  await page.getByRole('dialog').waitFor();
+  await page.getByLabel('On which day').fill('2026-01-31');
+  await page.getByText(/31 January 2026 · change$/).waitFor();
+  await page.getByRole('button', { name: 'Write it down' }).click();
+  await page.getByText('Amber: 500 g came in.').waitFor();
+  await page.locator('.wax-card').getByRole('link', { name: 'Amber' }).click();
+  const line = page.locator('.history li', { hasText: 'Received 500 g' });
+  await line.waitFor();
+  expect(await line.textContent()).toMatch(/31 January 2026[\s\S]*Una/);
+});
+
+test.each([
+  ['light', { width: 390, height: 844 }],
+  ['dark', { width: 1280, height: 800 }],
+  ['dark', { width: 320, height: 640 }],
+] as const)('nothing stands in anybody’s way, %s, %o', async (colorScheme, viewport) => {
+  const page = await openSettings({ demo: true, colorScheme, viewport });
+  expect(await axeWhole(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  const other = colorScheme === 'light' ? 'Dark' : 'Light';
+  await card(page, 'Look').getByText(other, { exact: true }).click();
+  expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(other.toLowerCase());
+  expect(await axeWhole(page)).toEqual([]);
+  await page.reload();
+  await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
+  expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(other.toLowerCase());
+  app?.assertQuiet();
+});
