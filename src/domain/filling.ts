@@ -7,6 +7,11 @@ import type { Shelf, Thing } from './shelf.ts';
 export const STANDING = ['mould', 'master', 'injectedWax', 'casting', 'wax', 'injector', 'flask'] as const satisfies readonly Noun[];
 export type StandingNoun = (typeof STANDING)[number];
 
+/** Whether things of a noun stand somewhere. A place goes into a place, and a period, a design or a want is nowhere. */
+export function isStanding(noun: Noun): noun is StandingNoun {
+  return STANDING.some((each) => each === noun);
+}
+
 /** Whether a thing takes room where it stands: what was lost, sold or given away does not, though its record says where it was. */
 export function takesRoom(thing: Thing): boolean {
   return thing.at !== undefined && !(thing.retired && LEFT.includes(thing.retired.reason));

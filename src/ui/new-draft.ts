@@ -1,5 +1,5 @@
 import type { Grams, PlaceId, Sha256 } from '../domain/brand.ts';
-import { STANDING } from '../domain/filling.ts';
+import { isStanding } from '../domain/filling.ts';
 import { formProblem } from '../domain/form-problem.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { RecordThing } from '../domain/plans/record.ts';
@@ -19,9 +19,6 @@ export interface NewDraft {
   readonly pictures: readonly Sha256[];
 }
 
-/** Kinds that stand somewhere; a place says what it stands in by a field of its own. */
-export const STANDS: readonly Noun[] = STANDING;
-
 export function newCommand(noun: Noun, draft: NewDraft, units: Units): RecordThing | Problem {
   const { main, more } = FORMS[noun];
   const fields = changedFields([...main, ...more], draft.typed, {}, units);
@@ -32,7 +29,7 @@ export function newCommand(noun: Noun, draft: NewDraft, units: Units): RecordThi
   return {
     noun,
     fields,
-    at: STANDS.includes(noun) ? ((draft.at || undefined) as PlaceId | undefined) : undefined,
+    at: isStanding(noun) ? ((draft.at || undefined) as PlaceId | undefined) : undefined,
     pieces: isWax ? undefined : amount,
     grams: isWax && amount !== undefined ? (gramsFrom(amount, units.mass) as Grams) : undefined,
     count: draft.count,

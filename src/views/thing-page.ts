@@ -1,6 +1,7 @@
 import type { Sha256, ThingId } from '../domain/brand.ts';
 import { FIELD_WORDS } from '../domain/field-words.ts';
 import { FIELDS } from '../domain/fields.ts';
+import { isStanding } from '../domain/filling.ts';
 import type { Flag } from '../domain/flag.ts';
 import { pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
@@ -38,7 +39,6 @@ export interface ThingPage {
 }
 
 /** Nouns that stand somewhere and can be moved. */
-const STANDS: readonly Noun[] = ['master', 'mould', 'wax', 'injector', 'injectedWax', 'casting', 'flask'];
 /** Shown elsewhere on the page, or of no use to read. */
 const HIDDEN: readonly string[] = ['name', 'note', 'order'];
 
@@ -54,7 +54,7 @@ export function thingPage(shelf: Shelf, id: string, units: Units, flagsTo: (id: 
     states: statesOf(shelf, thing),
     flags: flagsTo(id),
     pictures: picturesOf(shelf, thing),
-    ...(STANDS.includes(thing.noun) ? { stands: { path: pathText(shelf, thing.at), front: onFront(shelf, thing.at) } } : {}),
+    ...(isStanding(thing.noun) ? { stands: { path: pathText(shelf, thing.at), front: onFront(shelf, thing.at) } } : {}),
     facts: factsOf(shelf, thing, units),
     ...(thing.note ? { note: thing.note } : {}),
     related: relatedTo(shelf, thing)

@@ -48,6 +48,7 @@ test('a tap on a result shows its drawer on the cabinet front, standing out, and
 
 test.each([
   ['150 BC', /Hellenistic/],
+  ['-599', /Etruscan/],
   ['1250', /No period of yours holds 1250/],
   ['togle', /No “togle”; showing “toggle”/],
   ['la tene', /La Tène/],

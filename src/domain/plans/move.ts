@@ -1,9 +1,8 @@
 import type { Day, PlaceId, ThingId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
-import { piecesIn, piecesOf } from '../filling.ts';
+import { isStanding, piecesIn, piecesOf } from '../filling.ts';
 import { formProblem } from '../form-problem.ts';
-import type { Noun } from '../noun.ts';
 import { isProblem, type Problem, problem } from '../problem.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../shelf.ts';
 import { NOUN_WORD, titleOf } from '../title.ts';
@@ -22,7 +21,6 @@ export interface Move {
   readonly confirmed?: boolean | undefined;
 }
 
-const STAYS: readonly Noun[] = ['period', 'design', 'want'];
 const UNMOVED = 'Nothing has been moved.';
 
 /** Moves things to a place, all in one go. Places go into another place; everything else stands there. */
@@ -79,7 +77,7 @@ export function movable(shelf: Shelf, ids: readonly ThingId[]): readonly Thing[]
   for (const id of new Set(ids)) {
     const thing = thingOf(shelf, id);
     if (!thing) return problem('One of these things is no longer recorded. Take it off the list.', UNMOVED);
-    if (STAYS.includes(thing.noun))
+    if (thing.noun !== 'place' && !isStanding(thing.noun))
       return problem(`${titleOf(shelf, thing)} is a ${NOUN_WORD[thing.noun]}: it stands nowhere and cannot be moved.`, UNMOVED);
     things.push(thing);
   }

@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
 import { correct } from '../../actions/correct.ts';
 import type { Sha256 } from '../../domain/brand.ts';
-import { STANDING } from '../../domain/filling.ts';
-import type { Noun } from '../../domain/noun.ts';
+import { isStanding } from '../../domain/filling.ts';
 import { type Thing, thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD } from '../../domain/title.ts';
 import { to } from '../router.ts';
@@ -70,8 +69,6 @@ function More({ thing, title, onRetire, onClose }: MoreProps) {
     </Sheet>
   );
 }
-
-const isStanding = (noun: Noun) => STANDING.some((each) => each === noun);
 
 function linksOf(thing: Thing): readonly { readonly word: string; readonly href: string }[] {
   const { id, noun } = thing;

@@ -3,11 +3,10 @@ import { move } from '../../actions/move.ts';
 import { putBack } from '../../actions/put-back.ts';
 import type { PlaceId, ThingId } from '../../domain/brand.ts';
 import { parseDay } from '../../domain/day.ts';
-import { STANDING } from '../../domain/filling.ts';
+import { isStanding, STANDING } from '../../domain/filling.ts';
 import { beside, formProblem } from '../../domain/form-problem.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { pathText } from '../../domain/nesting.ts';
-import type { Noun } from '../../domain/noun.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { titleOf, titleOfId } from '../../domain/title.ts';
 import { moveListOf } from '../../views/move-list.ts';
@@ -26,8 +25,6 @@ import { requestScan } from '../scan-request.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-
-const STAYS: readonly Noun[] = ['period', 'design', 'want'];
 
 /** Moves several things in one go: into a place, to somebody, or back where they usually stand. */
 export function MoveScreen(_: object) {
@@ -77,7 +74,7 @@ function MoveForm({ asked }: { asked: string }) {
     requestScan({
       purpose: 'Scan what goes, then the place',
       onThing: (thing) => {
-        if (STAYS.includes(thing.noun)) return `${titleOf(shelf, thing)} stands nowhere and cannot be moved.`;
+        if (thing.noun !== 'place' && !isStanding(thing.noun)) return `${titleOf(shelf, thing)} stands nowhere and cannot be moved.`;
         if (thing.noun === 'place' && values.things.length + scanned.length > 0) {
           set({ things: [...new Set([...values.things, ...scanned])], to: thing.id, how: 'move' });
           return undefined;

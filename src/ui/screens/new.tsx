@@ -1,4 +1,5 @@
 import { record } from '../../actions/record.ts';
+import { isStanding } from '../../domain/filling.ts';
 import { beside } from '../../domain/form-problem.ts';
 import { NOUNS, type Noun } from '../../domain/noun.ts';
 import { LIKE_MAX } from '../../domain/plans/record.ts';
@@ -9,7 +10,7 @@ import type { Units } from '../../domain/units.ts';
 import { addressOf } from '../address.ts';
 import { typedFields } from '../form-values.ts';
 import { FORMS } from '../forms.ts';
-import { type NewDraft, newCommand, STANDS } from '../new-draft.ts';
+import { type NewDraft, newCommand } from '../new-draft.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
 import { FormField } from '../parts/form-field.tsx';
@@ -117,7 +118,7 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
       <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} anyway="Record it all the same" />
       {main.map(field)}
-      {STANDS.includes(noun) && (
+      {isStanding(noun) && (
         <ThingPicker label="Where it stands" nouns={['place']} value={values.at} problem={says('at')} onPick={(at) => set({ at })} />
       )}
       {(noun === 'injectedWax' || noun === 'casting') && (
