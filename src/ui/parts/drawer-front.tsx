@@ -20,7 +20,7 @@ interface DrawerFrontProps {
 /** Gap of shadow between two fronts, px. */
 const GAP = 3;
 /** Width of a letter of 16 px, on average, px. */
-const LETTER_PX = 8.6;
+const LETTER_PX = 8;
 /** Room for the marks of a wide front of which only the middle is in sight, px. */
 const NEAR_WORDS = 104;
 
@@ -64,12 +64,14 @@ function FrontFace({ front, room, width, isOpen, wordsWidth }: FaceProps) {
       {room === 'foot' && width >= 120 ? (
         <span class="front-head" aria-hidden="true">
           <Label front={front} />
-          <Periods front={front} width={width - front.label.length * 10 - 30} />
+          <Periods front={front} />
         </span>
       ) : (
         <Label front={front} />
       )}
-      {(room === 'all' || room === 'periods-one' || room === 'row') && <Periods front={front} width={wordsWidth - 12} />}
+      {(room === 'all' || room === 'periods-one' || room === 'row') && (
+        <Periods front={front} width={room === 'row' ? undefined : width - 12} />
+      )}
       {!isOpen && room === 'all' && <span class="front-pull" />}
       {room === 'only' ? <Dot marks={front.marks} /> : <Foot front={front} width={wordsWidth} />}
     </>
@@ -94,8 +96,8 @@ function Label({ front }: { front: Front }) {
   );
 }
 
-/** Nothing where the first word would be cut: half a word says less than none. The space is kept, so that the rest stands where it stands elsewhere. */
-function Periods({ front, width }: { front: Front; width: number }) {
+/** Nothing where the first word would be cut without a sign of it: half a word says less than none. */
+function Periods({ front, width = Number.POSITIVE_INFINITY }: { front: Front; width?: number | undefined }) {
   const words = front.periods.join(', ');
   const [first = ''] = words.split(' ');
   return (
