@@ -4,6 +4,7 @@ import { fillInjector } from '../../src/actions/fill-injector.ts';
 import { receiveWax } from '../../src/actions/receive-wax.ts';
 import { setRoomTable } from '../../src/actions/room-table.ts';
 import { setAside } from '../../src/actions/set-aside.ts';
+import { setStudioFigures } from '../../src/actions/studio-figures.ts';
 import { weighWax } from '../../src/actions/weigh-wax.ts';
 import { withdraw } from '../../src/actions/withdraw.ts';
 import type { InjectorId, WaxId } from '../../src/domain/brand.ts';
@@ -42,6 +43,12 @@ const CASES: readonly Case[] = [
     act: (keeper) => fillInjector({ keeper }, { injector, wax }),
     shown: (keeper) => keeper.shelf().things.injector.get(injector)?.holds,
     expected: wax,
+  },
+  {
+    name: 'the studio’s figures',
+    act: (keeper) => setStudioFigures({ keeper }, { name: 'Gannet Yard', lookDays: 75 }),
+    shown: (keeper) => [keeper.shelf().studio.name, keeper.shelf().studio.lookDays],
+    expected: ['Gannet Yard', 75],
   },
   {
     name: 'setting aside',

@@ -136,6 +136,8 @@ test('a journal saved on one device and joined on another gives the same shelves
 
   app = await openApp();
   const other = app.page;
+  const workers: string[] = [];
+  other.on('worker', (worker) => workers.push(worker.url()));
   await other.getByRole('button', { name: /empty cabinet/i }).click();
   await go(other, '#/settings');
   // Nobody has said anything yet: the trade's figures stand, and say so.
@@ -144,6 +146,8 @@ test('a journal saved on one device and joined on another gives the same shelves
   await choose(other, 'journal.txt', text);
   const sheet = other.getByRole('dialog', { name: 'Join this journal?' });
   await sheet.waitFor({ timeout: 30_000 });
+  // More than a megabyte is read off the page, which stays usable meanwhile.
+  expect(workers).toHaveLength(1);
   expect(await fact(other, 'New here').textContent()).toBe(count.toLocaleString('en').replace(',', '\u202f'));
   expect(await fact(other, 'Known already').textContent()).toBe('0');
   expect(await fact(other, 'It holds').textContent()).toMatch(/entries, \d{1,2} \w+ \d{4} to \d{1,2} \w+ \d{4}$/);

@@ -33,6 +33,15 @@ describe('a failed mould', () => {
   });
 });
 
+describe('a failure found later', () => {
+  it('is written down for its day, which has come', () => {
+    const command = { mould: mould.id, faults: ['torn keys'] } as const;
+    expect(planFailMould(shelf, aDesk(), { ...command, on: day('2024-02-29') })).toMatchObject([{ kind: 'failed', on: '2024-02-29' }]);
+    expect(beside(planFailMould(shelf, aDesk(), { ...command, on: day('2024-03-06') }) as Problem, 'on')).toContain('has not come yet');
+    expect(beside(planFailMould(shelf, aDesk(), { ...command, on: '2023-02-29' as never }) as Problem, 'on')).toContain('not a day');
+  });
+});
+
 describe('a look', () => {
   it('grades a mould or a master and says when to look again', () => {
     const next = day('2024-06-05');
@@ -60,6 +69,17 @@ describe('a look', () => {
     const command = { of: mould.id, grade: 'sound', faults: ['torn keys'] } as const;
     expect(isWarning(planInspect(shelf, aDesk(), command))).toBe(true);
     expect(planInspect(shelf, aDesk(), { ...command, confirmed: true })).toMatchObject([{ grade: 'sound' }]);
+  });
+});
+
+describe('a look of an earlier day', () => {
+  it('is asked about when the mould was looked at since', () => {
+    const seen = aMould({ grade: 'worn', gradeOn: day('2024-02-20') });
+    const look = (on: string, confirmed = false) =>
+      planInspect(aShelf([seen]), aDesk(), { of: seen.id, grade: 'watch', on: day(on), confirmed });
+    expect(look('2024-02-19')).toMatchObject({ warnings: [expect.stringContaining('It was looked at since, on 20 February 2024')] });
+    expect(look('2024-02-19', true)).toMatchObject([{ grade: 'watch', on: '2024-02-19' }]);
+    expect(look('2024-02-20')).toMatchObject([{ on: '2024-02-20' }]);
   });
 });
 

@@ -14,6 +14,24 @@ const low = anInjector({ name: 'Bench pot', pressure: 'low' });
 const shelf = aShelf([tray, wax, mould, low]);
 const plan = (over: Partial<LogRun>, on = shelf) => planLogRun(on, aDesk(), { mould: mould.id, shots: 12, wax: wax.id, ...over });
 
+describe('a run in other units', () => {
+  const units = { mass: 'oz', length: 'in', temperature: '°F', pressure: 'psi' } as const;
+
+  it('is warned of in them, and kept as ever', () => {
+    const hot = aWax({ injectHighC: 70 as Celsius });
+    const weak = anInjector({ name: 'Hand pump', maxKpa: 69 as Kilopascals });
+    const command = { wax: hot.id, injector: weak.id, waxC: 75 as Celsius, pressureKpa: 138 as Kilopascals, units };
+    const on = aShelf([mould, hot, weak]);
+    const warned = plan(command, on);
+    expect(isWarning(warned as Problem) && (warned as Problem).says).toMatch(
+      /167 °F is hotter than the 158 °F[\s\S]*20 psi is more than the 10 psi/,
+    );
+    const kept = plan({ ...command, confirmed: true }, on);
+    expect(kept).toMatchObject([{ waxC: 75, pressureKpa: 138 }]);
+    expect(kept).not.toHaveProperty('0.units');
+  });
+});
+
 describe('a run', () => {
   it('counts the good waxes of all cavities, the wax used, and makes a pile where they went', () => {
     const entries = plan({ rejects: { bubbles: 3, flash: 0 }, to: tray.id });

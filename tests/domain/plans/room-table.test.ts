@@ -7,6 +7,7 @@ import { planRoomTable, type RoomTable } from '../../../src/domain/plans/room-ta
 import { isProblem } from '../../../src/domain/problem.ts';
 import { roomIn } from '../../../src/domain/room.ts';
 import type { Shelf } from '../../../src/domain/shelf.ts';
+import { SI_UNITS } from '../../../src/domain/units.ts';
 import { aDesk, aShelf, START_DAY } from '../../support/builders.ts';
 
 const shelf = aShelf([], { studio: { months: { '2': { lowC: 6 as Celsius, highC: 13 as Celsius } } } });
@@ -36,6 +37,11 @@ describe('the workshop’s months', () => {
   ])('refuses %o beside its month, and writes nothing', (month, says) => {
     const outcome = plan({ months: { '8': month, '7': { lowC: 1, highC: 2 } } });
     expect(isProblem(outcome) && beside(outcome, '8')).toBe(says);
+  });
+
+  it('says what a room may be in the units asked for', () => {
+    const outcome = plan({ months: { '8': { lowC: -41, highC: 3 } }, units: { ...SI_UNITS, temperature: '°F' } });
+    expect(isProblem(outcome) && beside(outcome, '8')).toBe('August: between −40 °F and 140 °F.');
   });
 
   it('can be folded on any day', () => {

@@ -45,6 +45,13 @@ describe('wax received', () => {
 });
 
 describe('wax weighed', () => {
+  it('on an earlier day is asked about, since nothing after it is taken off again', () => {
+    const weigh = (on: string, confirmed = false) => planWeighWax(shelf, aDesk(), { wax: wax.id, grams: 588, on: day(on), confirmed });
+    expect(weigh('2024-03-04')).toMatchObject({ warnings: [expect.stringContaining('588 g will be reckoned to be left now')] });
+    expect(weigh('2024-03-04', true)).toMatchObject([{ kind: 'weighed', on: '2024-03-04' }]);
+    expect(weigh('2024-03-05')).toMatchObject([{ kind: 'weighed' }]);
+  });
+
   it('takes the scale’s word', () => {
     expect(gramsAfter(planWeighWax(shelf, aDesk(), { wax: wax.id, grams: 588.5 }))).toBe(588.5);
     expect(gramsAfter(planWeighWax(shelf, aDesk(), { wax: wax.id, grams: 0 }))).toBe(0);
