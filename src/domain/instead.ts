@@ -63,8 +63,9 @@ export function insteadOf(shelf: Shelf, id: MouldId, today?: Day): Instead {
 }
 
 function lastResortSays({ length }: readonly Mould[], word: string, what: string): string {
-  const left = length === 1 ? `is one ${word} that is worn or past its` : `are ${length} ${word}s that are worn or past their`;
-  return `All that is left of ${what} ${left} expected shots: a last resort.`;
+  return length === 1
+    ? `The only other ${word} of ${what} is worn or past its expected shots: a last resort.`
+    : `${length} other ${word}s of ${what} are left, all worn or past their expected shots: a last resort.`;
 }
 
 function otherMoulds(shelf: Shelf, mould: Mould, today: Day | undefined): readonly Mould[] {

@@ -40,11 +40,11 @@ describe('what to use instead of a failed mould', () => {
     const found = insteadOf(aShelf([design, drawer, failed, worn, shotOut, master]), failed.id);
     expect([found.moulds, found.lastResort.map(({ name }) => name), found.masters]).toEqual([[], ['Shot out', 'Worn'], [master]]);
     expect(found.says).toBe(
-      'All that is left of Owl seal, small are 2 moulds that are worn or past their expected shots: a last resort. ' +
+      '2 other moulds of Owl seal, small are left, all worn or past their expected shots: a last resort. ' +
         'A new one can be made from its master, sound, in A3.',
     );
     expect(insteadOf(aShelf([design, failed, worn]), failed.id).says).toBe(
-      'All that is left of Owl seal, small is one mould that is worn or past its expected shots: a last resort. There is no master to make a new one from.',
+      'The only other mould of Owl seal, small is worn or past its expected shots: a last resort. There is no master to make a new one from.',
     );
   });
 

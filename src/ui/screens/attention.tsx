@@ -52,7 +52,9 @@ export function AttentionScreen(_: object) {
         </p>
       )}
       {list.counts.note > 0 && (
-        <p class="field-hint">The number on “To do” counts what is for now and before long; what is good to know is not in it.</p>
+        <p class="field-hint attention-hint">
+          The number on “To do” counts what is for now and before long; what is good to know is not in it.
+        </p>
       )}
       {list.groups.map((group) => (
         <Group
