@@ -153,7 +153,7 @@ export const CABINETS: readonly Cabinet[] = [
 ];
 
 /** Room for fewer things than stand there: these come out over-full. */
-export const TIGHT: Readonly<Record<string, number>> = { C3: 4, D7: 6, B4: 150 };
+const TIGHT: Readonly<Record<string, number>> = { C3: 4, D7: 6, B4: 150 };
 
 export const AWAY = [
   { key: 'plater', name: 'At the plater', holder: 'Lanyard Lane Plating' },

@@ -8,7 +8,7 @@ export const at = (cx: number, cy: number, radius: number, angle: number): [numb
   r1(cx + radius * Math.cos(angle)),
   r1(cy + radius * Math.sin(angle)),
 ];
-export const TURN = Math.PI * 2;
+const TURN = Math.PI * 2;
 
 export const line = (points: readonly Point[], isClosed = false) =>
   `<path d="M${points.map((p) => p.map(r1).join(' ')).join('L')}${isClosed ? 'Z' : ''}"/>`;

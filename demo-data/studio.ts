@@ -15,7 +15,7 @@ import { live } from './story.ts';
 import { STUDIO } from './waxes.ts';
 import { castingKey } from './work.ts';
 
-export const SEED = 20261120;
+const SEED = 20261120;
 
 /** Castings and waxes found in the drawers when the journal began. */
 function recordPiles(ctx: Ctx) {

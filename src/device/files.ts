@@ -2,7 +2,7 @@ import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import { type DecodedText, decodeText } from './text-encoding.ts';
 
 /** Beyond this a phone would be busy for long, and a list of everything a studio has is far smaller. */
-export const LIST_BYTES_MAX = 20_000_000;
+const LIST_BYTES_MAX = 20_000_000;
 
 export interface ListFile extends DecodedText {
   readonly name: string;

@@ -1,6 +1,6 @@
 import type { DesignId, FlaskId, MouldId } from './brand.ts';
 import { METALS, SIZE_MAX } from './design.ts';
-import { type FieldsOf, NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
+import { NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
 /** A pile of like castings kept in one place. */
@@ -14,4 +14,3 @@ export const CASTING_FIELDS = {
   flask: ref<FlaskId>(),
   note: text(NOTE_MAX),
 } as const;
-export type CastingFields = FieldsOf<typeof CASTING_FIELDS>;

@@ -32,14 +32,6 @@ export function daysBetween(from: Day, to: Day): number {
   return (Date.UTC(toYear, toMonth - 1, toDay) - Date.UTC(fromYear, fromMonth - 1, fromDay)) / MS_A_DAY;
 }
 
-/** Years from `from` to `to` in whole months. */
-export function yearsBetween(from: Day, to: Day): number {
-  const [fromYear, fromMonth, fromDay] = partsOf(from);
-  const [toYear, toMonth, toDay] = partsOf(to);
-  const months = (toYear - fromYear) * 12 + toMonth - fromMonth;
-  return (months - (toDay < fromDay ? 1 : 0)) / 12;
-}
-
 /** 1 for January … 12 for December. */
 export function monthOf(day: Day): number {
   return Number(day.slice(5, 7));

@@ -1,5 +1,5 @@
 import type { Grams, Millimetres, PeriodId } from './brand.ts';
-import { type FieldsOf, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
+import { listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const ROUTES = ['lost wax', 'poured in the mould'] as const;
@@ -25,4 +25,3 @@ export const DESIGN_FIELDS = {
   also: text(400),
   note: text(NOTE_MAX),
 } as const;
-export type DesignFields = FieldsOf<typeof DESIGN_FIELDS>;

@@ -4,7 +4,7 @@ import { isSpentMould } from './life.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
 
 /** Its recorded state, or a later look, says that no good mould can be made from it. */
-export function isUnsound(master: Master): boolean {
+function isUnsound(master: Master): boolean {
   return (master.state !== undefined && master.state !== 'sound') || master.grade === 'worn' || master.grade === 'failed';
 }
 

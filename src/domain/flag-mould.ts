@@ -6,7 +6,7 @@ import { expectedLife, type LifeFrom, yearsOld } from './life.ts';
 import type { Mould } from './shelf.ts';
 
 /** Share of its life from which a mould is worth watching. Common practice, no source. */
-export const LIFE_WATCH = 0.8;
+const LIFE_WATCH = 0.8;
 
 /** What a mould's own record calls for; where it stands is judged apart. */
 export function mouldFlags(mould: Mould, rules: Rules): readonly Flag[] {

@@ -9,7 +9,7 @@ const LEAST_SHARE = 0.1;
 /** Waxes before the recent runs that make an earlier share worth comparing with. */
 const EARLIER_WAXES = 20;
 
-export interface RejectShares {
+interface RejectShares {
   readonly runs: number;
   readonly rejects: number;
   readonly waxes: number;
@@ -20,7 +20,7 @@ export interface RejectShares {
 }
 
 /** Rejects of a mould's last three runs against all before; undefined before there are enough waxes to tell. */
-export function rejectShares(mould: Mould): RejectShares | undefined {
+function rejectShares(mould: Mould): RejectShares | undefined {
   const runs = (mould.runs ?? []).slice(-RECENT_RUNS);
   let good = 0;
   let rejects = 0;

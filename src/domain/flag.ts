@@ -23,7 +23,7 @@ export interface Flag {
 
 export const RANKS = LEVELS.length * FLAG_KINDS.length;
 
-export function rankOf(level: Level, kind: FlagKind): number {
+function rankOf(level: Level, kind: FlagKind): number {
   return (LEVELS.length - 1 - LEVELS.indexOf(level)) * FLAG_KINDS.length + FLAG_KINDS.indexOf(kind);
 }
 

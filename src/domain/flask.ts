@@ -1,6 +1,6 @@
 import type { Millimetres } from './brand.ts';
 import { METALS } from './design.ts';
-import { type FieldsOf, NAME_MAX, NOTE_MAX, number, oneOf, text } from './field.ts';
+import { NAME_MAX, NOTE_MAX, number, oneOf, text } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const FLASK_FIELDS = {
@@ -11,4 +11,3 @@ export const FLASK_FIELDS = {
   heightMm: number<Millimetres>(1, 2000),
   note: text(NOTE_MAX),
 } as const;
-export type FlaskFields = FieldsOf<typeof FLASK_FIELDS>;

@@ -1,6 +1,6 @@
 import type { DesignId, MouldId, WaxId } from './brand.ts';
 import { SIZE_MAX } from './design.ts';
-import { type FieldsOf, NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
+import { NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const WAX_STATES = ['raw', 'dressed'] as const;
@@ -16,4 +16,3 @@ export const INJECTED_WAX_FIELDS = {
   state: oneOf(WAX_STATES),
   note: text(NOTE_MAX),
 } as const;
-export type InjectedWaxFields = FieldsOf<typeof INJECTED_WAX_FIELDS>;

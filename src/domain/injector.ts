@@ -1,5 +1,5 @@
 import type { Kilopascals, WaxId } from './brand.ts';
-import { type FieldsOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
+import { NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const INJECTOR_PRESSURES = ['hand', 'low', 'high'] as const;
@@ -20,4 +20,3 @@ export const INJECTOR_FIELDS = {
   holds: ref<WaxId>(),
   note: text(NOTE_MAX),
 } as const;
-export type InjectorFields = FieldsOf<typeof INJECTOR_FIELDS>;

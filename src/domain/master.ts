@@ -1,6 +1,6 @@
 import type { DesignId, Millimetres } from './brand.ts';
 import { SIZE_MAX } from './design.ts';
-import { day, type FieldsOf, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
+import { day, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const MASTER_KINDS = ['original', 'carved', 'dressed wax', 'print', 'casting'] as const;
@@ -20,4 +20,3 @@ export const MASTER_FIELDS = {
   lengthMm: number<Millimetres>(0.1, 5000),
   note: text(NOTE_MAX),
 } as const;
-export type MasterFields = FieldsOf<typeof MASTER_FIELDS>;

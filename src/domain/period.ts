@@ -1,5 +1,5 @@
 import type { Year } from './brand.ts';
-import { type FieldsOf, NAME_MAX, NOTE_MAX, number, text, whole } from './field.ts';
+import { NAME_MAX, NOTE_MAX, number, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const PERIOD_FIELDS = {
@@ -13,4 +13,3 @@ export const PERIOD_FIELDS = {
   order: number(-1e6, 1e6),
   note: text(NOTE_MAX),
 } as const;
-export type PeriodFields = FieldsOf<typeof PERIOD_FIELDS>;

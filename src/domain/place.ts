@@ -1,9 +1,8 @@
 import type { PeriodId, PlaceId } from './brand.ts';
-import { type FieldsOf, flag, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
+import { flag, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const PLACE_KINDS = ['room', 'cabinet', 'drawer', 'shelf', 'box', 'away'] as const;
-export type PlaceKind = (typeof PLACE_KINDS)[number];
 
 /** What a place is meant to hold; a stray is a thing of another kind or period. */
 export const PLACE_FOR = ['moulds', 'masters', 'injected waxes', 'castings', 'wax', 'anything'] as const;
@@ -34,4 +33,3 @@ export const PLACE_FIELDS = {
   open: flag,
   note: text(NOTE_MAX),
 } as const;
-export type PlaceFields = FieldsOf<typeof PLACE_FIELDS>;

@@ -5,7 +5,7 @@ import { type Shelf, thingOf } from './shelf.ts';
 import { NOUN_WORD, titleOf } from './title.ts';
 
 /** Which kind of thing a field points at. A master's `from` may be a master, a mould, an injected wax or a casting. */
-export const REF_NOUNS: Readonly<Record<string, readonly Noun[]>> = {
+const REF_NOUNS: Readonly<Record<string, readonly Noun[]>> = {
   in: ['place'],
   periods: ['period'],
   design: ['design'],

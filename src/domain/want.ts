@@ -1,6 +1,6 @@
 import type { DesignId } from './brand.ts';
 import { METALS, SIZE_MAX } from './design.ts';
-import { day, type FieldsOf, NAME_MAX, NOTE_MAX, oneOf, ref, text, whole } from './field.ts';
+import { day, NAME_MAX, NOTE_MAX, oneOf, ref, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 /** Castings somebody is waiting for. */
@@ -15,4 +15,3 @@ export const WANT_FIELDS = {
   who: text(NAME_MAX),
   note: text(NOTE_MAX),
 } as const;
-export type WantFields = FieldsOf<typeof WANT_FIELDS>;

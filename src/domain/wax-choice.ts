@@ -6,7 +6,7 @@ export const VERDICTS = ['yes', 'take care', 'no'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
 /** Why a wax suits or does not. */
-export const WAX_REASONS = ['fits', 'no figures', 'brittle', 'too soft', 'pressure', 'sticky'] as const;
+const WAX_REASONS = ['fits', 'no figures', 'brittle', 'too soft', 'pressure', 'sticky'] as const;
 export interface WaxReason {
   readonly why: (typeof WAX_REASONS)[number];
   readonly verdict: Verdict;
@@ -24,7 +24,7 @@ export interface RoomSpan {
 }
 
 /** Nearer than this to an edge of its range a wax is used with care, °C. Common practice, no source. */
-export const EDGE_C = 2;
+const EDGE_C = 2;
 
 /**
  * Whether a wax suits a room: brittle below its range, too soft above it, in its own injector, and not at all when it is not for injecting.

@@ -7,9 +7,9 @@ const MONTHS_BACK = 6;
 /** A wax first used last week is not reckoned to be used at that pace: the days divided by are never fewer. */
 const DAYS_LEAST = 28;
 /** Where the wax does not say how long it takes to come. Common practice, no source. */
-export const DELIVERY_DAYS = 14;
+const DELIVERY_DAYS = 14;
 /** Grams to have for the delivery time, as a multiple of what is used in it. Common practice, no source. */
-export const DELIVERY_MARGIN = 1.5;
+const DELIVERY_MARGIN = 1.5;
 
 export interface WaxUse {
   /** Grams a day; 0 when nothing was used. */

@@ -1,5 +1,5 @@
 import type { Celsius, Grams, Kilopascals } from './brand.ts';
-import { type FieldsOf, NAME_MAX, NOTE_MAX, number, oneOf, text, whole } from './field.ts';
+import { NAME_MAX, NOTE_MAX, number, oneOf, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 /** What a wax is for. Sticky wax only holds pieces in place and is not injected. */
@@ -28,4 +28,3 @@ export const WAX_FIELDS = {
   keepGrams: number<Grams>(0, 10_000_000),
   note: text(NOTE_MAX),
 } as const;
-export type WaxFields = FieldsOf<typeof WAX_FIELDS>;

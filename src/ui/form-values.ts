@@ -48,7 +48,7 @@ function kept(value: number, quantity: Quantity, units: Units): number {
 const rounded = (value: number) => Math.round(value * 1000) / 1000;
 
 /** What a field holds, as text for the form. */
-export function typedOf(editor: Editor, value: unknown, units: Units): string {
+function typedOf(editor: Editor, value: unknown, units: Units): string {
   if (value === undefined || value === null) return '';
   switch (editor.as) {
     case 'figure':
@@ -70,7 +70,7 @@ export function typedOf(editor: Editor, value: unknown, units: Units): string {
 }
 
 /** What was typed, as the field's check expects it; undefined when it is empty. */
-export function readTyped(editor: Editor, typed: string, units: Units): Read {
+function readTyped(editor: Editor, typed: string, units: Units): Read {
   const clean = typed.trim();
   if (clean === '') return undefined;
   switch (editor.as) {

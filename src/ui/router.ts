@@ -14,7 +14,7 @@ function part(text: string): string {
   }
 }
 
-export function parseRoute(hash: string): Route {
+function parseRoute(hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?', 2);
   return {
     parts: path

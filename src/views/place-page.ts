@@ -99,7 +99,7 @@ function factsOf(place: Place): PlacePage['facts'] {
 }
 
 /** What stands in a place, in the boxes inside it too: sound before spent, by title. */
-export function rowsIn(shelf: Shelf, id: PlaceId, flagsTo: FlagsTo, units?: Units): readonly Row[] {
+function rowsIn(shelf: Shelf, id: PlaceId, flagsTo: FlagsTo, units?: Units): readonly Row[] {
   const rows: Row[] = [];
   for (const within of placesWithin(shelf, id)) {
     for (const thing of shelf.contents.get(within) ?? []) {

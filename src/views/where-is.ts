@@ -125,7 +125,7 @@ function codedThing(shelf: Shelf, query: string): Thing | undefined {
   return undefined;
 }
 
-export function periodAnswer(shelf: Shelf, period: Period, most = PLACES_MAX): PeriodAnswer {
+function periodAnswer(shelf: Shelf, period: Period, most = PLACES_MAX): PeriodAnswer {
   const places = placesOf(shelf, period.id);
   return {
     id: period.id,
@@ -174,7 +174,7 @@ function placesOfPeriods(shelf: Shelf): ReadonlyMap<PeriodId, readonly Place[]> 
   return byPeriod;
 }
 
-export function thingAnswer(shelf: Shelf, thing: Thing, units?: Units): ThingAnswer {
+function thingAnswer(shelf: Shelf, thing: Thing, units?: Units): ThingAnswer {
   const place = thing.noun === 'place' ? thing.id : thing.at;
   const picture = portraitOf(shelf, thing);
   return {

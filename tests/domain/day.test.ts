@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays, daysBetween, monthOf, parseDay, yearsBetween } from '../../src/domain/day.ts';
+import { addDays, daysBetween, monthOf, parseDay } from '../../src/domain/day.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import { day } from '../support/builders.ts';
 
@@ -38,7 +38,6 @@ describe('a day', () => {
     expect(addDays(day('2024-03-30'), 2)).toBe('2024-04-01');
     expect(addDays(day('2024-01-01'), -1)).toBe('2023-12-31');
     expect(daysBetween(day('2023-12-31'), day('2024-03-01'))).toBe(61);
-    expect(yearsBetween(day('2019-11-05'), day('2024-05-05'))).toBe(4.5);
     expect(monthOf(day('2024-11-03'))).toBe(11);
     const days = fc.integer({ min: -40_000, max: 40_000 });
     fc.assert(fc.property(days, days, (a, b) => daysBetween(addDays(day('2024-03-05'), a), addDays(day('2024-03-05'), b)) === b - a));

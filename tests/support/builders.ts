@@ -5,7 +5,6 @@ import type {
   Day,
   DesignId,
   EntryId,
-  FlaskId,
   Grams,
   InjectedWaxId,
   InjectorId,
@@ -16,7 +15,6 @@ import type {
   PeriodId,
   PlaceId,
   Sha256,
-  WantId,
   WaxId,
   Year,
 } from '../../src/domain/brand.ts';
@@ -30,7 +28,6 @@ import {
   contentsOf,
   type Design,
   EMPTY_SHELF,
-  type Flask,
   type InjectedWax,
   type Injector,
   type Master,
@@ -40,7 +37,6 @@ import {
   type Shelf,
   type Thing,
   type Things,
-  type Want,
   type Wax,
 } from '../../src/domain/shelf.ts';
 import { chance } from './chance.ts';
@@ -172,24 +168,6 @@ export function anInjectedWax(over: Partial<InjectedWax> = {}): InjectedWax {
 
 export function aCasting(over: Partial<Casting> = {}): Casting {
   return { ...begun<CastingId>(), noun: 'casting', metal: 'bronze', size: 'small', pieces: 26, ...over };
-}
-
-export function aFlask(over: Partial<Flask> = {}): Flask {
-  const sizes = { diameterMm: 101 as Millimetres, heightMm: 152 as Millimetres };
-  return { ...begun<FlaskId>(), noun: 'flask', name: 'Flask 5', ...sizes, ...over };
-}
-
-export function aWant(over: Partial<Want> = {}): Want {
-  return {
-    ...begun<WantId>(),
-    noun: 'want',
-    metal: 'pewter',
-    size: 'small',
-    pieces: 58,
-    due: day('2024-05-17'),
-    who: 'the lighthouse museum',
-    ...over,
-  };
 }
 
 /** A shelf that holds these things; its contents follow from where they say they stand. */

@@ -153,7 +153,7 @@ const BY_NOUN: { readonly [N in Noun]?: Values } = {
 };
 
 /** One field's value; undefined when it would name a thing that is not there yet. */
-export function valueFor(draw: Draw, of: Noun, field: string): unknown {
+function valueFor(draw: Draw, of: Noun, field: string): unknown {
   if (field === 'code') return codeOf(of, draw.whole(0, 5000));
   const make = BY_NOUN[of]?.[field] ?? ANY[field];
   if (!make) throw new Error(`no values for the field ${of}.${field}: add some`);

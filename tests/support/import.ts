@@ -1,10 +1,10 @@
 import type { Day } from '../../src/domain/brand.ts';
 import { CLOCK_ZERO, clockOf } from '../../src/domain/clock.ts';
 import { guessColumns } from '../../src/domain/csv/guess.ts';
-import { knownOf } from '../../src/domain/csv/known.ts';
-import type { ImportPlan } from '../../src/domain/csv/plan.ts';
+import { type Known, knownOf } from '../../src/domain/csv/known.ts';
+import type { ImportPlan, Reading } from '../../src/domain/csv/plan.ts';
 import { planEntries } from '../../src/domain/csv/plan-entries.ts';
-import { planImport } from '../../src/domain/csv/plan-import.ts';
+import { planSteps } from '../../src/domain/csv/plan-import.ts';
 import { readTable, type Table } from '../../src/domain/csv/table.ts';
 import type { Target } from '../../src/domain/csv/targets.ts';
 import { type Desk, makeDesk } from '../../src/domain/desk.ts';
@@ -32,6 +32,15 @@ export function tableOf(text: string): Table {
   const table = readTable(text);
   if (isProblem(table)) throw new Error(table.says);
   return table;
+}
+
+/** The plan of a list, worked through in one go. */
+export function planImport(known: Known, table: Table, reading: Reading, today: Day): ImportPlan {
+  const steps = planSteps(known, table, reading, today);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 /** The plan of a list whose columns are as guessed. */

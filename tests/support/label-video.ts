@@ -17,7 +17,7 @@ export function workshopView(code: string, random: () => number): Grey {
 }
 
 /** A YUV4MPEG2 film of 4:2:0 frames with grey only, for Chromium's fake camera (`--use-file-for-fake-video-capture`). */
-export function filmOf(frames: readonly Grey[]): Uint8Array {
+function filmOf(frames: readonly Grey[]): Uint8Array {
   const [first] = frames;
   if (!first) throw new RangeError('a film needs a frame');
   const { width, height } = first;

@@ -2,12 +2,11 @@ import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import type { Day } from '../../src/domain/brand.ts';
 import { guessColumns } from '../../src/domain/csv/guess.ts';
 import { knownOf } from '../../src/domain/csv/known.ts';
-import { planImport } from '../../src/domain/csv/plan-import.ts';
 import { makeJournal } from '../../src/domain/journal.ts';
 import { EMPTY_SHELF } from '../../src/domain/shelf.ts';
 import type { Reply, Request } from '../../src/worker/protocol.ts';
 import { aJournal } from '../support/entry-builders.ts';
-import { tableOf } from '../support/import.ts';
+import { planImport, tableOf } from '../support/import.ts';
 
 const TODAY = '2026-11-25' as Day;
 const ROWS = 1200;

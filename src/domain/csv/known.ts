@@ -14,7 +14,7 @@ export interface KnownThing {
   readonly usual?: string;
 }
 
-export const KNOWN_NOUNS = ['place', 'period', 'design', 'master', 'mould', 'wax'] as const;
+const KNOWN_NOUNS = ['place', 'period', 'design', 'master', 'mould', 'wax'] as const;
 export type KnownNoun = (typeof KNOWN_NOUNS)[number];
 
 export interface Known {

@@ -31,12 +31,3 @@ export function* planSteps(known: Known, table: Table, reading: Reading, today: 
   }
   return { last: known.last, target: reading.target, headings, rows, drafts: register.drafts };
 }
-
-/** What each row of a list becomes. Pure: nothing is written. */
-export function planImport(known: Known, table: Table, reading: Reading, today: Day): ImportPlan {
-  const steps = planSteps(known, table, reading, today);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}

@@ -20,7 +20,7 @@ export interface Table {
 
 export const ROWS_MAX = 50_000;
 export const CELL_MAX = 10_000;
-export const WIDTH_MAX = 300;
+const WIDTH_MAX = 300;
 /** Unclosed quotes after which the rest is read with quotes as plain characters; each costs a look at the whole rest. */
 const RECOVERIES_MAX = 25;
 const OPEN_QUOTE = 'A quotation mark opens here and is never closed.';

@@ -36,7 +36,7 @@ function wordCell(known: ReadonlyMap<string, string>, what: string): ReadCell {
 }
 
 /** Several words in one cell; those not known are left to the note. */
-export function wordsCell(known: ReadonlyMap<string, string>, what: string): ReadCell {
+function wordsCell(known: ReadonlyMap<string, string>, what: string): ReadCell {
   const one = wordCell(known, what);
   return (cell): Reading => {
     const readings = cell

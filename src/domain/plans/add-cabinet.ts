@@ -4,6 +4,7 @@ import type { Entry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
 import { isProblem, type Problem } from '../problem.ts';
 import type { Shelf } from '../shelf.ts';
+import type { Units } from '../units.ts';
 import { unconfirmed } from '../warning.ts';
 import { checkedFields } from './field-checks.ts';
 import { allWritten } from './written.ts';
@@ -16,10 +17,12 @@ export interface AddCabinet {
   readonly heightMm: number;
   /** The room it stands in. */
   readonly in?: PlaceId | undefined;
+  /** What a refusal is to be read in. */
+  readonly units?: Units | undefined;
   readonly confirmed?: boolean | undefined;
 }
 
-export const DRAWERS_MAX = 400;
+const DRAWERS_MAX = 400;
 /** Board around and between the drawers, mm (common practice, no source). */
 const FRAME_MM = 18;
 const RAIL_MM = 6;
@@ -28,13 +31,17 @@ const DRAWER_LEAST_MM = 15;
 /** Writes down a cabinet and its drawers, all of one size, each with its place on the front and a label code of its own. */
 export function planAddCabinet(shelf: Shelf, desk: Desk, command: AddCabinet): readonly Entry[] | Problem {
   const { rows, columns, widthMm, heightMm, confirmed } = command;
-  const cabinet = checkedFields('place', {
-    name: command.name,
-    kind: 'cabinet',
-    widthMm,
-    heightMm,
-    ...(command.in === undefined ? {} : { in: command.in }),
-  });
+  const cabinet = checkedFields(
+    'place',
+    {
+      name: command.name,
+      kind: 'cabinet',
+      widthMm,
+      heightMm,
+      ...(command.in === undefined ? {} : { in: command.in }),
+    },
+    command.units,
+  );
   if (isProblem(cabinet)) return cabinet;
   if (command.in !== undefined && !shelf.things.place.has(command.in)) return formProblem({ in: 'That room is no longer recorded.' });
   const wrong = gridProblem(command);

@@ -5,12 +5,18 @@ import { formProblem } from '../form-problem.ts';
 import { nounOfCode, parseCode } from '../label.ts';
 import { NOUNS, type Noun } from '../noun.ts';
 import { isProblem, type Problem } from '../problem.ts';
+import { fieldOf, wrongInWords } from '../range-words.ts';
 import { danglingRefs } from '../refs.ts';
 import type { Shelf, Thing } from '../shelf.ts';
 import { NOUN_WORD, titleOf } from '../title.ts';
+import type { Units } from '../units.ts';
 
-/** Every field of a record checked, all that is wrong told at once. `null` (a field to clear) passes. */
-export function checkedFields(noun: Noun, raw: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> | Problem {
+/** Every field of a record checked, all that is wrong told at once, figures in these units. `null` (a field to clear) passes. */
+export function checkedFields(
+  noun: Noun,
+  raw: Readonly<Record<string, unknown>>,
+  units?: Units,
+): Readonly<Record<string, unknown>> | Problem {
   const checks: Checks = FIELDS[noun];
   const wrong: Record<string, string> = {};
   const fields: Record<string, unknown> = {};
@@ -19,7 +25,7 @@ export function checkedFields(noun: Noun, raw: Readonly<Record<string, unknown>>
     const check = Object.hasOwn(checks, field) ? checks[field] : undefined;
     const read = !check ? undefined : value === null ? null : (field === 'code' ? codeFor(noun) : check)(value);
     if (read === undefined) wrong[field] = `A ${NOUN_WORD[noun]} has no field “${field.slice(0, 40)}”.`;
-    else if (isProblem(read)) wrong[field] = read.says;
+    else if (isProblem(read)) wrong[fieldOf(field, read)] = wrongInWords(field, read, units);
     else fields[field] = read;
   }
   return Object.keys(wrong).length > 0 ? formProblem(wrong) : fields;
@@ -34,7 +40,7 @@ function codeFor(noun: Noun): Check<Code> {
 }
 
 /** The thing that carries a code. */
-export function bearerOf(shelf: Shelf, code: string): Thing | undefined {
+function bearerOf(shelf: Shelf, code: string): Thing | undefined {
   for (const noun of NOUNS) {
     for (const thing of (shelf.things[noun] as ReadonlyMap<string, Thing>).values()) if (thing.code === code) return thing;
   }

@@ -32,12 +32,12 @@ export interface LogRun {
 }
 
 /** Waxes that come out of so many shots. */
-export function waxesFrom(mould: Mould, shots: number): number {
+function waxesFrom(mould: Mould, shots: number): number {
   return shots * (mould.cavities ?? 1);
 }
 
 /** The pile that raw waxes of this mould in this wax would join at that place. */
-export function pileFor(shelf: Shelf, mould: MouldId, wax: WaxId | undefined, at: PlaceId): InjectedWax | undefined {
+function pileFor(shelf: Shelf, mould: MouldId, wax: WaxId | undefined, at: PlaceId): InjectedWax | undefined {
   for (const id of shelf.contents.get(at) ?? []) {
     const pile = shelf.things.injectedWax.get(id as InjectedWax['id']);
     if (pile && pile.mould === mould && pile.wax === wax && pile.state === 'raw' && !pile.retired) return pile;
@@ -47,7 +47,7 @@ export function pileFor(shelf: Shelf, mould: MouldId, wax: WaxId | undefined, at
 
 /** One sitting of shots of one mould: the shots, what was thrown out and why, the wax, the settings, and where the good waxes went. */
 export function planLogRun(shelf: Shelf, desk: Desk, command: LogRun): readonly Entry[] | Problem {
-  const { confirmed, on, to, units: _, rejects: all = {}, ...rest } = command;
+  const { confirmed, on, to, units, rejects: all = {}, ...rest } = command;
   const mould = shelf.things.mould.get(command.mould);
   if (!mould) return problem('This mould is no longer recorded.', 'Nothing has been written down; what you typed is still in the form.');
   const ahead = notAhead(on, desk.today);
@@ -69,18 +69,21 @@ export function planLogRun(shelf: Shelf, desk: Desk, command: LogRun): readonly 
   if (warning) return warning;
   const pile = to && bad < made ? pileFor(shelf, mould.id, command.wax, to) : undefined;
   const grams = mould.shotGrams === undefined || !command.wax ? undefined : ((mould.shotGrams * command.shots) as Grams);
-  return allWritten([
-    {
-      ...desk.entry(),
-      ...(on ? { on } : {}),
-      kind: 'injected',
-      ...rest,
-      ...(bad > 0 ? { rejects } : {}),
-      good: made - bad,
-      grams,
-      ...(pile ? { onto: pile.id } : { to }),
-    },
-  ]);
+  return allWritten(
+    [
+      {
+        ...desk.entry(),
+        ...(on ? { on } : {}),
+        kind: 'injected',
+        ...rest,
+        ...(bad > 0 ? { rejects } : {}),
+        good: made - bad,
+        grams,
+        ...(pile ? { onto: pile.id } : { to }),
+      },
+    ],
+    units,
+  );
 }
 
 function missingOf(shelf: Shelf, { wax, injector, to }: LogRun): Problem | undefined {

@@ -1,5 +1,5 @@
 /** Every state has a shape of its own beside its word and colour, so that it is told apart in bad light and by everyone. */
-export const SHAPES = {
+const SHAPES = {
   sound: 'M10 3a7 7 0 1 1 0 14a7 7 0 0 1 0-14z',
   watch: 'M10 3a7 7 0 0 1 0 14z M10 3a7 7 0 1 0 0 14v-1.8a5.2 5.2 0 1 1 0-10.4z',
   worn: 'M10 2.5l8 14.5h-16z',

@@ -1,7 +1,7 @@
 import type { State, StateName } from '../../views/state.ts';
 import { Mark, type Tone } from './mark.tsx';
 
-export const STATE_TONE: Readonly<Record<StateName, Tone>> = {
+const STATE_TONE: Readonly<Record<StateName, Tone>> = {
   sound: 'good',
   watch: 'note',
   worn: 'soon',

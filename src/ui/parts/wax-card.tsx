@@ -5,7 +5,7 @@ import { Button } from './button.tsx';
 import { Mark, type Tone } from './mark.tsx';
 import type { ShapeName } from './shape.tsx';
 
-export const WAX_TASKS = ['receive', 'weigh', 'discard', 'fill'] as const;
+const WAX_TASKS = ['receive', 'weigh', 'discard', 'fill'] as const;
 export type WaxTask = (typeof WAX_TASKS)[number];
 
 const LOOK: Readonly<Record<Verdict, { readonly shape: ShapeName; readonly tone: Tone }>> = {
