@@ -1,92 +1,24 @@
 import { useState } from 'preact/hooks';
-import { correct } from '../../actions/correct.ts';
-import type { Sha256 } from '../../domain/brand.ts';
-import { isStanding } from '../../domain/filling.ts';
-import { type Thing, thingOf } from '../../domain/shelf.ts';
+import { thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD } from '../../domain/title.ts';
-import { to } from '../router.ts';
-import { useDeps, useShelf } from '../studio.tsx';
-import { useSave } from '../use-save.ts';
-import { Button, LinkButton } from './button.tsx';
+import { useShelf } from '../studio.tsx';
 import { Icon } from './icon.tsx';
-import { PhotoField } from './photos.tsx';
-import { RetireSheet } from './retire-sheet.tsx';
-import { SaveProblem } from './save-problem.tsx';
-import { Sheet } from './sheet.tsx';
+import { lazy } from './lazy.tsx';
+
+const MoreSheet = lazy(async () => (await import('./more-sheet.tsx')).MoreSheet);
 
 /** In the header of a thing's screen: what is done with it less often. */
 export function ThingMore({ id }: { id: string }) {
   const thing = thingOf(useShelf(), id);
-  const [open, setOpen] = useState<'more' | 'retire' | undefined>();
+  const [isOpen, setOpen] = useState(false);
   if (!thing) return null;
-  const close = () => setOpen(undefined);
   const title = `More about this ${NOUN_WORD[thing.noun]}`;
   return (
     <>
-      <button type="button" class="icon-button" aria-label={title} onClick={() => setOpen('more')}>
+      <button type="button" class="icon-button" aria-label={title} onClick={() => setOpen(true)}>
         <Icon name="more" />
       </button>
-      {open === 'more' && <More thing={thing} title={title} onRetire={() => setOpen('retire')} onClose={close} />}
-      {open === 'retire' && <RetireSheet thing={thing} onClose={close} />}
+      {isOpen && <MoreSheet thing={thing} title={title} onClose={() => setOpen(false)} />}
     </>
   );
-}
-
-interface MoreProps {
-  thing: Thing;
-  title: string;
-  onRetire: () => void;
-  onClose: () => void;
-}
-
-function More({ thing, title, onRetire, onClose }: MoreProps) {
-  const deps = useDeps();
-  const save = useSave();
-  const addPhotos = (pictures: readonly Sha256[]) =>
-    save.run(
-      () => correct(deps, { of: thing.id, fields: {}, pictures }),
-      () => {
-        onClose();
-        return 'Photo added.';
-      },
-    );
-  return (
-    <Sheet title={title} onClose={onClose}>
-      <SaveProblem save={save} />
-      <div class="sheet-list">
-        {linksOf(thing).map(({ word, href }) => (
-          <LinkButton key={word} href={href}>
-            {word}
-          </LinkButton>
-        ))}
-        {thing.retired ? (
-          <p class="field-hint">Out of use: {thing.retired.reason}. To use it again, take that line of its history back.</p>
-        ) : (
-          <Button onClick={onRetire}>Retire</Button>
-        )}
-        {thing.noun !== 'place' && <PhotoField pictures={[]} onChange={(pictures) => void addPhotos(pictures)} />}
-      </div>
-    </Sheet>
-  );
-}
-
-function linksOf(thing: Thing): readonly { readonly word: string; readonly href: string }[] {
-  const { id, noun } = thing;
-  const links: { word: string; href: string }[] = [];
-  const add = (word: string, href: string) => links.push({ word, href });
-  if (noun === 'mould' || noun === 'master') add('Inspect', to([noun === 'mould' ? 'mould' : 'thing', id, 'inspect']));
-  if (isStanding(noun)) add('Move or put away', to(['move'], { things: id }));
-  if (isStanding(noun)) add('Lend it', to(['move'], { things: id, lend: 'yes' }));
-  if (noun === 'place' && thing.kind !== 'away') add('Move this place', to(['move'], { things: id }));
-  add('Edit', to(['edit', id]));
-  if (noun === 'master') {
-    const { design, size } = thing;
-    add('Record a mould from it', to(['new', 'mould'], { ...(design ? { design } : {}), ...(size ? { size } : {}), master: id }));
-  }
-  if (noun === 'design') {
-    add('Record a master of it', to(['new', 'master'], { design: id }));
-    add('Record a want of it', to(['new', 'want'], { design: id }));
-  }
-  if (noun !== 'place' && noun !== 'period') add('Record one like it', to(['new', noun], { like: id }));
-  return links;
 }
