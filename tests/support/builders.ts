@@ -1,23 +1,4 @@
-import type {
-  CastingId,
-  Celsius,
-  Code,
-  Day,
-  DesignId,
-  EntryId,
-  Grams,
-  InjectedWaxId,
-  InjectorId,
-  Kilopascals,
-  MasterId,
-  Millimetres,
-  MouldId,
-  PeriodId,
-  PlaceId,
-  Sha256,
-  WaxId,
-  Year,
-} from '../../src/domain/brand.ts';
+import type { Celsius, Code, Day, EntryId, Grams, Kilopascals, Millimetres, Sha256, Year } from '../../src/domain/brand.ts';
 import { CLOCK_ZERO, makeEntryId } from '../../src/domain/clock.ts';
 import { toBase32 } from '../../src/domain/crockford.ts';
 import { type Desk, type DeskStart, makeDesk } from '../../src/domain/desk.ts';
@@ -83,7 +64,7 @@ function begun<T extends string>() {
 
 export function aPlace(over: Partial<Place> = {}): Place {
   return {
-    ...begun<PlaceId>(),
+    ...begun<Place['id']>(),
     noun: 'place',
     name: 'Drawer A2',
     kind: 'drawer',
@@ -96,7 +77,7 @@ export function aPlace(over: Partial<Place> = {}): Place {
 }
 
 export function aPeriod(over: Partial<Period> = {}): Period {
-  return { ...begun<PeriodId>(), noun: 'period', name: 'Hellenistic', from: -322 as Year, to: -30 as Year, order: 3, ...over };
+  return { ...begun<Period['id']>(), noun: 'period', name: 'Hellenistic', from: -322 as Year, to: -30 as Year, order: 3, ...over };
 }
 
 export function aDesign(over: Partial<Design> = {}): Design {
@@ -104,11 +85,20 @@ export function aDesign(over: Partial<Design> = {}): Design {
     { label: 'small', mm: 14.5 as Millimetres },
     { label: 'large', mm: 22.5 as Millimetres },
   ];
-  return { ...begun<DesignId>(), noun: 'design', name: 'Dolphin toggle', sort: 'toggle', sizes, waxGrams: 1.9 as Grams, keep: 12, ...over };
+  return {
+    ...begun<Design['id']>(),
+    noun: 'design',
+    name: 'Dolphin toggle',
+    sort: 'toggle',
+    sizes,
+    waxGrams: 1.9 as Grams,
+    keep: 12,
+    ...over,
+  };
 }
 
 export function aMaster(over: Partial<Master> = {}): Master {
-  const since = begun<MasterId>();
+  const since = begun<Master['id']>();
   return {
     ...since,
     noun: 'master',
@@ -123,7 +113,7 @@ export function aMaster(over: Partial<Master> = {}): Master {
 
 export function aMould(over: Partial<Mould> = {}): Mould {
   return {
-    ...begun<MouldId>(),
+    ...begun<Mould['id']>(),
     noun: 'mould',
     name: 'Dolphin 1',
     purpose: 'production',
@@ -141,7 +131,7 @@ export function aMould(over: Partial<Mould> = {}): Mould {
 
 export function aWax(over: Partial<Wax> = {}): Wax {
   return {
-    ...begun<WaxId>(),
+    ...begun<Wax['id']>(),
     noun: 'wax',
     name: 'Green',
     colour: 'green',
@@ -159,15 +149,15 @@ export function aWax(over: Partial<Wax> = {}): Wax {
 }
 
 export function anInjector(over: Partial<Injector> = {}): Injector {
-  return { ...begun<InjectorId>(), noun: 'injector', name: 'Big pot', pressure: 'low', maxKpa: 145 as Kilopascals, ...over };
+  return { ...begun<Injector['id']>(), noun: 'injector', name: 'Big pot', pressure: 'low', maxKpa: 145 as Kilopascals, ...over };
 }
 
 export function anInjectedWax(over: Partial<InjectedWax> = {}): InjectedWax {
-  return { ...begun<InjectedWaxId>(), noun: 'injectedWax', size: 'small', state: 'raw', pieces: 33, ...over };
+  return { ...begun<InjectedWax['id']>(), noun: 'injectedWax', size: 'small', state: 'raw', pieces: 33, ...over };
 }
 
 export function aCasting(over: Partial<Casting> = {}): Casting {
-  return { ...begun<CastingId>(), noun: 'casting', metal: 'bronze', size: 'small', pieces: 26, ...over };
+  return { ...begun<Casting['id']>(), noun: 'casting', metal: 'bronze', size: 'small', pieces: 26, ...over };
 }
 
 /** A shelf that holds these things; its contents follow from where they say they stand. */
