@@ -275,7 +275,7 @@ export function parseEntry(raw: unknown): Entry | Problem {
         : plainChecks.get(kind as string);
   if (!check) return problem(`There is no entry of the kind ${quoted(kind)}${noun === undefined ? '' : ` for ${quoted(noun)}`}.`);
   const entry = check(raw);
-  if (isProblem(entry)) return problem(`Entry ${quoted((raw as { id?: unknown }).id)}, ${quoted(kind)}: ${entry.says}`);
+  if (isProblem(entry)) return { ...entry, ...problem(`Entry ${quoted((raw as { id?: unknown }).id)}, ${quoted(kind)}: ${entry.says}`) };
   return withinReason(entry as Entry);
 }
 

@@ -11,6 +11,11 @@ export type FieldsOf<C extends Checks> = { readonly [K in keyof C]?: Exclude<Ret
 /** A change to fields: `null` clears one. */
 export type ChangesOf<C extends Checks> = { readonly [K in keyof C]?: Exclude<ReturnType<C[K]>, Problem> | null };
 
+/** A figure out of its range, so that it can be told in the units somebody reads. `part` is its name in a grouped field. */
+export interface RangeProblem extends Problem {
+  readonly range: { readonly value: number; readonly low: number; readonly high: number; readonly part?: string };
+}
+
 export const NAME_MAX = 120;
 export const NOTE_MAX = 4000;
 
@@ -30,7 +35,8 @@ export function text(max: number): Check<string> {
 export function number<T extends number = number>(low: number, high: number): Check<T> {
   return (raw) => {
     if (typeof raw !== 'number' || !Number.isFinite(raw)) return problem(`${quoted(raw)} is not a number.`);
-    if (raw < low || raw > high) return problem(`${raw} is outside ${low} to ${high}.`);
+    if (raw < low || raw > high)
+      return { ...problem(`${raw} is outside ${low} to ${high}.`), range: { value: raw, low, high } } satisfies RangeProblem;
     return (raw === 0 ? 0 : raw) as T; // −0 would come back from JSON as 0.
   };
 }
@@ -95,12 +101,19 @@ export function shape<C extends Checks, N extends keyof C & string = never>(
       const check = Object.hasOwn(checks, key) ? checks[key] : undefined;
       if (!check) return problem(`“${key.slice(0, 40)}” is not a field known here.`);
       const value = check(each);
-      if (isProblem(value)) return problem(`${key}: ${value.says}`, value.kept);
+      if (isProblem(value)) return inPart(key, value);
       out[key] = value;
     }
     for (const key of needed) if (!Object.hasOwn(out, key)) return problem(`${key} is missing.`);
     return out as FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> };
   };
+}
+
+function inPart(key: string, found: Problem): Problem {
+  const told = problem(`${key}: ${found.says}`, found.kept);
+  if (!('range' in found)) return told;
+  const outer: RangeProblem = { ...told, range: { part: key, ...(found as RangeProblem).range } };
+  return outer;
 }
 
 /** Allows `null` as well: in a correction it clears the field. */

@@ -29,6 +29,7 @@ export function newCommand(noun: Noun, draft: NewDraft, units: Units): RecordThi
   return {
     noun,
     fields,
+    units,
     at: isStanding(noun) ? ((draft.at || undefined) as PlaceId | undefined) : undefined,
     pieces: isWax ? undefined : amount,
     grams: isWax && amount !== undefined ? (gramsFrom(amount, units.mass) as Grams) : undefined,

@@ -37,3 +37,9 @@ export function chooseUnits({ settings }: Pick<Deps, 'settings'>, units: Units):
   settings.set(KEPT_AS, units);
   choices.value++;
 }
+
+/** The name a form's draft goes by: figures typed in other units are another draft, lest 20 °C be read as 20 °F. */
+export function inUnits(form: string, units: Units): string {
+  const chosen = Object.values(units).join(' ');
+  return chosen === Object.values(SI_UNITS).join(' ') ? form : `${form} in ${chosen}`;
+}

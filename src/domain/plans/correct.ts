@@ -5,6 +5,7 @@ import { formProblem } from '../form-problem.ts';
 import { isProblem, type Problem, problem } from '../problem.ts';
 import { type Shelf, thingOf } from '../shelf.ts';
 import { NOUN_WORD, titleOf } from '../title.ts';
+import type { Units } from '../units.ts';
 import { isWithin } from '../whereabouts.ts';
 import { checkedFields, crossProblem } from './field-checks.ts';
 import { allWritten } from './written.ts';
@@ -15,13 +16,19 @@ export interface Correct {
   readonly fields: Readonly<Record<string, unknown>>;
   readonly pictures?: readonly Sha256[] | undefined;
   readonly note?: string | undefined;
+  /** What a refusal is to be read in. */
+  readonly units?: Units | undefined;
 }
 
 /** Puts the fields of a thing right. Only what differs is written down, so that two people can correct different fields. No entry when nothing differs. */
-export function planCorrect(shelf: Shelf, desk: Desk, { of, fields: raw, pictures = [], note }: Correct): readonly Entry[] | Problem {
+export function planCorrect(
+  shelf: Shelf,
+  desk: Desk,
+  { of, fields: raw, pictures = [], note, units }: Correct,
+): readonly Entry[] | Problem {
   const thing = thingOf(shelf, of);
   if (!thing) return problem('This is no longer recorded.', 'Nothing was changed; what you typed is still in the form.');
-  const fields = checkedFields(thing.noun, raw);
+  const fields = checkedFields(thing.noun, raw, units);
   if (isProblem(fields)) return fields;
   const before = thing as unknown as Readonly<Record<string, unknown>>;
   const changed = Object.fromEntries(Object.entries(fields).filter(([field, value]) => !isSame(before[field], value)));

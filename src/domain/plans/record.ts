@@ -6,6 +6,7 @@ import type { Noun } from '../noun.ts';
 import { isProblem, type Problem } from '../problem.ts';
 import type { Shelf, Thing } from '../shelf.ts';
 import { NOUN_WORD, NOUNS_WORD } from '../title.ts';
+import type { Units } from '../units.ts';
 import { unconfirmed } from '../warning.ts';
 import { checkedFields, crossProblem } from './field-checks.ts';
 import { allWritten } from './written.ts';
@@ -20,6 +21,8 @@ export interface RecordThing {
   /** How many like this one. */
   readonly count?: number | undefined;
   readonly pictures?: readonly Sha256[] | undefined;
+  /** What a refusal is to be read in. */
+  readonly units?: Units | undefined;
   readonly confirmed?: boolean | undefined;
 }
 
@@ -30,7 +33,7 @@ const UNLABELLED: readonly Noun[] = ['period', 'want'];
 /** Writes down a thing that was not recorded before, or several alike. A name, or what it was made from, is enough. */
 export function planRecord(shelf: Shelf, desk: Desk, command: RecordThing): readonly Entry[] | Problem {
   const { noun, count = 1, at, pieces, grams, pictures, confirmed } = command;
-  const fields = checkedFields(noun, command.fields);
+  const fields = checkedFields(noun, command.fields, command.units);
   if (isProblem(fields)) return fields;
   const { design, master } = fields;
   if (!fields['name'] && !design && !master) return formProblem({ name: `Give the ${NOUN_WORD[noun]} a name.` });

@@ -5,22 +5,25 @@ import type { Entry } from '../entry.ts';
 import { parseEntry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
 import { isProblem, type Problem } from '../problem.ts';
+import { wrongInWords } from '../range-words.ts';
+import type { Units } from '../units.ts';
 
 const KEYED = /^Entry [^:]*: (\w+): (.*)$/s;
 
-/** An entry as it will be kept, through the same check that reads a backup; what is wrong comes back beside the field it is about. */
-export function written(raw: object): Entry | Problem {
+/** An entry as it will be kept, through the same check that reads a backup; what is wrong comes back beside the field it is about, figures in these units. */
+export function written(raw: object, units?: Units): Entry | Problem {
   const entry = parseEntry(defined(raw));
   if (!isProblem(entry)) return entry;
   const [, field, says] = KEYED.exec(entry.says) ?? [];
-  return formProblem({ [field ?? 'form']: says ?? entry.says });
+  const told = 'range' in entry ? wrongInWords(field ?? '', entry, units) : says;
+  return formProblem({ [field ?? 'form']: told ?? entry.says });
 }
 
 /** All of them, or the first thing that is wrong. */
-export function allWritten(raws: readonly object[]): readonly Entry[] | Problem {
+export function allWritten(raws: readonly object[], units?: Units): readonly Entry[] | Problem {
   const entries: Entry[] = [];
   for (const raw of raws) {
-    const entry = written(raw);
+    const entry = written(raw, units);
     if (isProblem(entry)) return entry;
     entries.push(entry);
   }

@@ -20,7 +20,8 @@ const [WIDTH, HEIGHT] = [900, 1000];
 /** A new cabinet: how many drawers it has, and its size, are enough to draw its front. */
 export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
   const deps = useDeps();
-  const { length } = useUnits();
+  const units = useUnits();
+  const { length } = units;
   const shown = (mm: number) => String(Math.round(lengthIn(mm, length) * 10) / 10);
   const { values, set, clear } = useDraft(`add-cabinet:${length}`, () => ({
     name: '',
@@ -36,7 +37,7 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
     if (isProblem(height) || height === undefined) return save.show(formProblem({ heightMm: height?.says ?? 'Say how high it is.' }));
     const size = { widthMm: tenths(mmFrom(width, length)), heightMm: tenths(mmFrom(height, length)) };
     void save.run(
-      (confirmed) => addCabinet(deps, { ...values, ...size, confirmed }),
+      (confirmed) => addCabinet(deps, { ...values, ...size, units, confirmed }),
       ([cabinet]) => {
         clear();
         onClose();

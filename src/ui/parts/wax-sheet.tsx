@@ -11,7 +11,7 @@ import { gramsFrom } from '../../domain/units.ts';
 import { useDeps } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import { useUnits } from '../use-units.ts';
+import { inUnits, useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
 import { OnDay } from './on-day.tsx';
@@ -40,7 +40,7 @@ export function WaxSheet({
   const deps = useDeps();
   const units = useUnits();
   const save = useSave();
-  const { values, set, clear } = useDraft(`wax-${task}:${wax}`, () => ({ mass: '', lot: '', note: '', on: '' }));
+  const { values, set, clear } = useDraft(inUnits(`wax-${task}:${wax}`, units), () => ({ mass: '', lot: '', note: '', on: '' }));
 
   function submit(): void {
     const typed = parseTypedNumber(values.mass);

@@ -19,7 +19,7 @@ import { goInstead } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import { useUnits } from '../use-units.ts';
+import { inUnits, useUnits } from '../use-units.ts';
 
 interface EditDraft {
   readonly typed: Typed;
@@ -53,7 +53,7 @@ function EditForm({ thing }: { thing: Thing }) {
   const save = useSave();
   const { noun } = thing;
   const editors = [...FORMS[noun].main, ...FORMS[noun].more];
-  const draft = useDraft<EditDraft>(`edit:${thing.id}`, () => {
+  const draft = useDraft<EditDraft>(inUnits(`edit:${thing.id}`, units), () => {
     const typed = typedFields(editors, thing as unknown as Readonly<Record<string, unknown>>, units);
     return { typed, begun: typed, pictures: [] };
   });
@@ -63,7 +63,7 @@ function EditForm({ thing }: { thing: Thing }) {
     const fields = changedFields(editors, values.typed, values.begun, units);
     if (isProblem(fields)) return save.show(fields);
     void save.run(
-      () => correct(deps, { of: thing.id as ThingId, fields, pictures: values.pictures }),
+      () => correct(deps, { of: thing.id as ThingId, fields, pictures: values.pictures, units }),
       (entries) => {
         clear();
         goInstead(addressOf(thing));

@@ -26,7 +26,7 @@ import { goInstead, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import { useUnits } from '../use-units.ts';
+import { inUnits, useUnits } from '../use-units.ts';
 
 /** Records a new thing of any kind; a name and a place are enough, the rest is folded away. */
 export function NewScreen({ noun }: { noun: string }) {
@@ -73,7 +73,7 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
   const units = useUnits();
   const save = useSave();
   // A form opened for another label or place is another form; what was typed into this one stays with it.
-  const draft = useDraft<NewDraft>(`new:${noun}${asked && `?${asked}`}`, () => startNew(shelf, noun, units));
+  const draft = useDraft<NewDraft>(inUnits(`new:${noun}${asked && `?${asked}`}`, units), () => startNew(shelf, noun, units));
   const { values, set, clear } = draft;
   const { main, more } = FORMS[noun];
   const says = (field: string) => beside(save.problem, field);

@@ -27,7 +27,7 @@ import { runCommand, startRun } from '../run-draft.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import { useUnits } from '../use-units.ts';
+import { inUnits, useUnits } from '../use-units.ts';
 
 /** A sitting of shots, for waxy thumbs: numbers first, the rest as last time. */
 export function RunScreen({ id }: { id: string }) {
@@ -40,7 +40,7 @@ function RunForm({ id }: { id: MouldId }) {
   const deps = useDeps();
   const units = useUnits();
   const form = runFormOf(useShelf(), id, units);
-  const draft = useDraft(`run:${id}`, () => startRun(form?.offered ?? {}, units));
+  const draft = useDraft(inUnits(`run:${id}`, units), () => startRun(form?.offered ?? {}, units));
   const { values, set, clear } = draft;
   const save = useSave();
   if (!form) return null;

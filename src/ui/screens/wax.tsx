@@ -15,7 +15,7 @@ import { WaxSheet } from '../parts/wax-sheet.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
-import { useUnits } from '../use-units.ts';
+import { inUnits, useUnits } from '../use-units.ts';
 import '../styles/wax.css';
 
 /** A room people work in; anything beyond is a slip of the finger. °C. */
@@ -37,7 +37,7 @@ export function WaxScreen(_: object) {
   const today = deps.today();
   const [open, setOpen] = useState<{ readonly task: WaxTask; readonly wax: WaxId } | undefined>();
   // A reading is of its day: tomorrow starts from the season again.
-  const { values, set } = useDraft('room-now', () => ({ typed: '', on: today as string }));
+  const { values, set } = useDraft(inUnits('room-now', units), () => ({ typed: '', on: today as string }));
   const typed = values.on === today ? values.typed : '';
   const { roomC, problem } = readRoom(typed, units);
   const view = waxToday(shelf, today, roomC, units);
