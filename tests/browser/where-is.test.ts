@@ -23,7 +23,8 @@ test('from the first screen, two taps or four letters show the drawer of a perio
   await page.keyboard.type('mino');
   await drawers.first().waitFor();
   expect(await drawers.allTextContents()).toEqual(tapped);
-  expect(await page.evaluate(() => window.location.hash)).toBe('#/where?q=mino');
+  // Written once the typing pauses.
+  await page.waitForURL((url) => url.hash === '#/where?q=mino');
 });
 
 test('a tap on a result shows its drawer on the cabinet front, standing out, and Back comes to the results again', async () => {
