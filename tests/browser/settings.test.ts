@@ -68,9 +68,10 @@ test('a copy of the demo is none of the studio’s own', async () => {
 
 test('figures are shown and taken in the units chosen, and what is recorded stays', async () => {
   const page = await openSettings({ demo: true });
-  const left = () => page.locator('.wax-card dd').first().textContent();
+  const left = () => page.locator('.wax-card', { hasText: 'Amber' }).locator('dd').first().textContent();
   await go(page, '#/wax');
   await page.locator('.wax-card').first().waitFor();
+  await page.getByLabel('The room is at').fill('21');
   const grams = Number((await left())?.replace(/[\u202f\s]/g, '').match(/^[\d.]+/)?.[0]);
   await go(page, '#/settings');
   for (const unit of ['oz t (troy ounce)', '°F', 'psi', 'in']) await page.getByRole('radio', { name: unit, exact: true }).check();
@@ -84,6 +85,8 @@ test('figures are shown and taken in the units chosen, and what is recorded stay
   expect(text).toMatch(/°F/);
   expect(text).toMatch(/ psi/);
   expect(text).not.toMatch(/°C|kPa|\d g\b/);
+  // 21 typed as °C is not 21 °F.
+  expect(await page.getByLabel('The room is at').inputValue()).toBe('');
   await page.getByLabel('The room is at').fill('86');
   expect(await page.locator('.wax-card', { hasText: 'Violet' }).textContent()).toContain('Too soft above 68 °F');
 
