@@ -1,4 +1,4 @@
-import { render } from 'preact';
+import { type ComponentChild, render } from 'preact';
 import type { Deps } from './actions/deps.ts';
 import { startDemo } from './actions/start-demo.ts';
 import { whoUses } from './actions/who.ts';
@@ -41,6 +41,11 @@ function askOnceSomethingIsKept({ keeper, settings, askToPersist }: Deps): void 
 async function start(): Promise<void> {
   const root = document.getElementById('app');
   if (!root) return;
+  let clearEarly = (): void => undefined;
+  const draw = (screen: ComponentChild) => {
+    clearEarly();
+    render(screen, root);
+  };
   const isDemo = new URLSearchParams(window.location.search).has('demo');
   const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
   const opening = openSettings();
@@ -57,18 +62,20 @@ async function start(): Promise<void> {
       bytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
       by: () => who(),
       whenIdle,
-      early: (fronts) => earlyFronts(root, fronts),
+      early: (fronts) => {
+        clearEarly = earlyFronts(root, fronts);
+      },
     }),
   ]);
   if (isProblem(keeper)) {
-    render(<BrokenScreen problem={keeper} />, root);
+    draw(<BrokenScreen problem={keeper} />);
     return;
   }
   if (isDemo) {
-    if (keeper.shelf().entries === 0) render(<p class="wait">Unpacking the demo studio, Tern Quay Foundry…</p>, root);
+    if (keeper.shelf().entries === 0) draw(<p class="wait">Unpacking the demo studio, Tern Quay Foundry…</p>);
     const outcome = await startDemo(keeper);
     if (isProblem(outcome)) {
-      render(<BrokenScreen problem={outcome} />, root);
+      draw(<BrokenScreen problem={outcome} />);
       return;
     }
   }
@@ -89,11 +96,10 @@ async function start(): Promise<void> {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void keeper.catchUp();
   });
-  render(
+  draw(
     <StudioProvider studio={studioOf(deps)}>
       <App />
     </StudioProvider>,
-    root,
   );
 }
 

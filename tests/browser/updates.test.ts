@@ -102,3 +102,29 @@ test('what is typed in a form is still there after the new version is taken', as
   expect(await isNext(page)).toBe(true);
   expect(await field.inputValue()).toBe('Harbour seal, carved');
 });
+
+test('a tab that holds a list too long to be kept is not loaded again when the new version is taken in another, until it is tapped', async () => {
+  const { page } = app;
+  await page.goto(`${server.url}?demo#/bring-in`);
+  const rows = Array.from({ length: 9000 }, (_, i) => `Wax number ${i} with a long name that fills the list,${i} g`);
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'long.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(['Wax,Stock', ...rows].join('\n')),
+  });
+  await page.getByText('9,000 rows').waitFor();
+  const another = await app.context.newPage();
+  await another.goto(`${server.url}?demo`);
+  await another.waitForSelector('#app > *');
+  await publish(next.dir);
+  await look(page);
+  await page.getByText('too long to be kept').waitFor();
+  const take = another.getByRole('button', { name: 'Take it now' });
+  await Promise.all([another.waitForEvent('load'), take.click()]);
+  await page.getByText('has been taken in another tab').waitFor();
+  await page.getByText('9,000 rows').waitFor();
+  expect(await isNext(page)).toBe(false);
+  await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Load again' }).click()]);
+  await page.waitForSelector('#app > *');
+  expect(await isNext(page)).toBe(true);
+});

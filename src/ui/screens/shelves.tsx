@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { useEffect, useErrorBoundary, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
@@ -147,21 +147,33 @@ const REMEMBER_MS = 1500;
 /** What was remembered of last time, as long as nothing newer is known. */
 let early: Fronts | undefined;
 
-/** Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. */
-export function earlyFronts(root: HTMLElement, remembered: unknown): void {
+/**
+ * Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. It stands on a
+ * stage of its own, so that whatever goes wrong with it, the app can be drawn. Gives how to clear it away.
+ */
+export function earlyFronts(root: HTMLElement, remembered: unknown): () => void {
   const { parts } = route.value;
   const { shape, fronts } = (remembered ?? {}) as { readonly shape?: number; readonly fronts?: Fronts };
-  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return;
+  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return () => undefined;
+  const stage = document.createElement('div');
+  root.replaceChildren(stage);
+  try {
+    render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, stage);
+  } catch {
+    stage.remove();
+    return () => undefined;
+  }
   early = fronts;
-  render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, root);
+  return () => {
+    render(null, stage);
+    stage.remove();
+  };
 }
 
 function EarlyShelves({ fronts, asked }: { fronts: Fronts; asked: string }) {
-  const [isBroken] = useErrorBoundary();
   const drawer = route.value.query.get('drawer') ?? '';
   const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
   const [current, turn] = useState(ofDrawer ?? (asked || (fronts.cabinets[0]?.id ?? '')));
-  if (isBroken) return null;
   return (
     <div class="app">
       <div class="app-notices" />

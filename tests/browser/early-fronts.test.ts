@@ -1,0 +1,68 @@
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { FRONTS_SHAPE } from '../../src/views/fronts.ts';
+import { type OpenApp, openApp } from '../support/browser.ts';
+
+let app: OpenApp;
+beforeEach(async () => {
+  app = await openApp({ demo: true });
+  // Fronts without the bar of main screens are those drawn before the shelf was read.
+  await app.page.addInitScript(() => {
+    Object.assign(window, { early: false });
+    new MutationObserver(() => {
+      if (document.querySelector('.front') && !document.querySelector('.bar')) Object.assign(window, { early: true });
+    }).observe(document, { childList: true, subtree: true });
+  });
+});
+afterEach(() => app.close());
+
+/** What is remembered of the first screen; `next` takes its place. */
+function remembered(page: Page, next?: unknown): Promise<unknown> {
+  return page.evaluate(
+    (value) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('mouldkeep-demo');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const change = db.transaction('meta', 'readwrite');
+          const store = change.objectStore('meta');
+          const read = store.get('recall:fronts');
+          if (value !== undefined) store.put({ key: 'recall:fronts', value });
+          change.oncomplete = () => {
+            db.close();
+            resolve(read.result?.value);
+          };
+        };
+      }),
+    next,
+  );
+}
+
+/** Whether fronts were drawn before the shelf was read, once it has been. */
+async function earlyAfterReload(page: Page): Promise<boolean> {
+  await page.reload();
+  await page.waitForSelector('.bar');
+  await page.waitForSelector('.pager-page:not([inert]) .front');
+  return page.evaluate(() => (window as unknown as { early: boolean }).early);
+}
+
+test('the fronts shown last are drawn before the shelf is read', async () => {
+  const { page } = app;
+  await page.waitForSelector('.bar');
+  await expect.poll(() => remembered(page), { timeout: 15_000 }).toMatchObject({ shape: FRONTS_SHAPE });
+  expect(await earlyAfterReload(page)).toBe(true);
+  app.assertQuiet();
+});
+
+test.each([
+  ['of another shape', { shape: FRONTS_SHAPE + 1, fronts: { cabinets: [{ id: 'x', name: 'Old', fronts: [] }] } }],
+  ['without a shape', { cabinets: [{ id: 'x' }], elsewhere: [] }],
+  ['damaged', { shape: FRONTS_SHAPE, fronts: { cabinets: [{ id: 'x' }] } }],
+])('fronts %s are not drawn, and the shelves open all the same', async (_, value) => {
+  const { page } = app;
+  await page.waitForSelector('.bar');
+  await remembered(page, value);
+  expect(await earlyAfterReload(page)).toBe(false);
+  expect(await page.locator('.front').count()).toBeGreaterThan(5);
+});
