@@ -1,0 +1,24 @@
+import { afterEach, expect, it, vi } from 'vitest';
+import { scanLabels } from '../../src/actions/scan-labels.ts';
+import { isProblem } from '../../src/domain/problem.ts';
+
+const stopped = vi.hoisted(() => vi.fn());
+vi.mock('../../src/device/camera.ts', () => ({ openCamera: async () => ({ stream: { getVideoTracks: () => [] }, stop: stopped }) }));
+vi.mock('../../src/device/decode.ts', () => ({ makeDecoder: () => ({}) }));
+vi.mock('../../src/device/scan-loop.ts', () => ({ startScanLoop: () => () => undefined }));
+afterEach(() => stopped.mockClear());
+
+const listener = { onCode: () => undefined, onStranger: () => undefined, onEnd: () => undefined };
+const videoRefusing = (name: string) =>
+  ({ srcObject: null, play: () => Promise.reject(new DOMException('refused', name)) }) as unknown as HTMLVideoElement;
+
+it('says so, and turns the camera off, when the phone refuses to show its picture', async () => {
+  const outcome = await scanLabels(videoRefusing('NotAllowedError'), listener);
+  expect(isProblem(outcome) && outcome.says).toContain('did not let');
+  expect(stopped).toHaveBeenCalledOnce();
+});
+
+it('is not put off by a screen left at once', async () => {
+  expect(isProblem(await scanLabels(videoRefusing('AbortError'), listener))).toBe(false);
+  expect(stopped).not.toHaveBeenCalled();
+});
