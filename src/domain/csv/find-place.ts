@@ -78,6 +78,17 @@ export class PlaceFinder {
     return true;
   }
 
+  /** Whether a place of that name is the other one, or the other stands in it. */
+  isAround(name: string, ref: string): boolean {
+    const named = new Set(this.all(name).map((node) => node.ref));
+    const seen = new Set<string>();
+    for (let at: string | undefined = ref; at !== undefined && !seen.has(at); at = this.nodes.get(at)?.parent) {
+      if (named.has(at)) return true;
+      seen.add(at);
+    }
+    return false;
+  }
+
   /** As `seek`; lists name the same few drawers again and again. */
   find(words: string, cabinet?: string): Stand {
     const written = `${cabinet ?? ''}|${words}`;

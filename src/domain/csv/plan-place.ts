@@ -23,6 +23,7 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
   const doubts = [...cells.doubts];
   const before = register.drafts.length;
   const parent = above.length === 0 ? undefined : places.find(above.at(-1) as string, above.slice(0, -1).join(' / ') || undefined);
+  if (parent?.ref !== undefined && places.isAround(name, parent.ref)) return unreadable(row, [`“${name}” would stand in itself.`]);
   if (parent?.doubt) doubts.push(parent.doubt.replace('It comes in without a place.', 'It comes in by itself.'));
   for (const made of parent?.made ?? []) says.push(`New ${made}.`);
   const periods =

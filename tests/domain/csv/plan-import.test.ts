@@ -222,6 +222,12 @@ describe('places', () => {
   });
 });
 
+test('two places that would each stand in the other: the second is refused, also when the list is read again', () => {
+  const text = 'Name,Stands in,Period,Label\nHare,Seal,Hare,Hare\nSeal,Hare,Hare,Hare';
+  const entries = entriesOfPlan(planOf(text, 'place'));
+  expect(entriesOfPlan(planOf(text, 'place', shelfOf(entries)), shelfOf(entries))).toEqual([]);
+});
+
 describe('laws', () => {
   const word = fc.constantFrom(
     'Hare',
