@@ -149,3 +149,16 @@ test('a list half worked on is there again after the page was loaded anew', asyn
   await page.getByText('1 row').waitFor();
   expect(await page.getByLabel('Stock').inputValue()).toBe('keepGrams');
 });
+
+test('a row left out in the preview is still left out after the page was loaded anew', async () => {
+  await choose('sample.csv', sampleList());
+  await page.getByText('9 rows').waitFor();
+  await preview();
+  await button('Bring in 8').waitFor();
+  await page.getByRole('checkbox', { name: 'Bring it in' }).first().uncheck();
+  await button('Bring in 7').waitFor();
+  await page.reload();
+  await page.getByText('9 rows').waitFor();
+  await preview();
+  await button('Bring in 7').waitFor();
+});
