@@ -58,7 +58,7 @@ test('what is done in the demo stays in the demo; leaving it leads to the doors,
   await page.getByRole('button', { name: EMPTY_DOOR }).click();
   await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), '#/settings');
-  expect(await page.locator('dt:text-is("Entries") + dd').textContent()).toBe('0');
+  await page.locator('dt:text-is("Entries") + dd:text-is("0")').waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${workingMould.id}`);
   await page.getByRole('heading', { level: 1 }).waitFor();
   expect(await page.locator('dt:text-is("Shots") + dd').count()).toBe(0);
