@@ -142,8 +142,8 @@ export class PlaceFinder {
     return { ref: parent as string, isNew: true, made, ...(doubt ? { doubt } : {}) };
   }
 
-  /** Records a place. Its order among its siblings is the number its name ends in. */
-  add(name: string, parent: string | undefined, fields: Record<string, unknown>): string {
+  /** Records a place. Its order among its siblings is the number its name ends in. A `spare` one, brought in only if chosen, is led to by no row. */
+  add(name: string, parent: string | undefined, fields: Record<string, unknown>, isSpare = false): string {
     const order = /(\d{1,4})\D*$/.exec(name)?.[1];
     const ref = this.register.draft('place', {
       name,
@@ -151,7 +151,7 @@ export class PlaceFinder {
       ...(order ? { order: Number(order) } : {}),
       ...fields,
     });
-    this.enter(ref, parent, name, fields['label'] as string | undefined);
+    if (!isSpare) this.enter(ref, parent, name, fields['label'] as string | undefined);
     return ref;
   }
 }

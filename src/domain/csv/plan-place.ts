@@ -14,7 +14,11 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
   if (name === undefined) return unreadable(row, ['There is no name.']);
   const above = cells.parts['in'] === undefined ? [] : segments(cells.parts['in'] as string);
   if (above.some((each) => fold(each) === fold(name))) return unreadable(row, [`“${name}” would stand in itself.`]);
-  const inThere = places.all(name, above).filter((node) => above.length > 0 || node.parent === undefined);
+  // In doubt where it stands it is brought in by itself, and there it is looked for too when the list is read again.
+  const isUnclear = above.length > 0 && places.all(above.at(-1) as string, above.slice(0, -1)).length > 1;
+  const named = above.length > 0 ? places.all(name, above) : [];
+  const alone = named.length === 0 && (above.length === 0 || isUnclear) ? places.all(name) : [];
+  const inThere = [...named, ...alone.filter((node) => node.parent === undefined)];
   // A place that earlier rows only named may turn out to stand in another.
   const there = inThere.length > 0 ? inThere : places.all(name).filter((node) => places.implied.has(node.ref) && node.parent === undefined);
   const known = there.map((node) => byId.get(node.ref)).find((thing) => thing !== undefined);
@@ -57,7 +61,7 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
   const twin = there[0];
   if (twin) doubts.push('A row before it has the same name. Choose it to bring in another.');
   const kind = kindInName(name) ?? (parent?.ref === undefined ? 'cabinet' : 'drawer');
-  const ref = places.add(name, parent?.ref, { ...(fields['kind'] === undefined ? { kind } : {}), ...fields });
+  const ref = places.add(name, parent?.ref, { ...(fields['kind'] === undefined ? { kind } : {}), ...fields }, twin !== undefined);
   for (const draft of register.drafts.slice(before)) if (draft.noun === 'period') says.push(`New period: ${draft.fields['name']}.`);
   return {
     line: row.line,
