@@ -1,8 +1,9 @@
+import { Dexie } from 'dexie';
 import type { EntryId } from '../domain/brand.ts';
 import { type Entry, parseEntry } from '../domain/entry.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import type { MouldkeepDb, TailRow } from './schema.ts';
-import { readMark } from './shelf-rows.ts';
+import type { ShelfMark } from './shelf-rows.ts';
 
 /** Another tab has written since the shelf was read that the entries were planned on. */
 export class Stale extends Error {}
@@ -18,11 +19,37 @@ export function checked(planned: readonly Entry[]): Entry[] | Problem {
   return entries;
 }
 
-/** Adds one action to the tail. Rejects with Stale when something newer than `last` is there already. */
-export async function append(db: MouldkeepDb, row: TailRow, last: EntryId | ''): Promise<void> {
-  await db.transaction('rw', db.tail, db.meta, async () => {
-    const newest = (await db.tail.orderBy('id').reverse().limit(1).primaryKeys())[0] ?? (await readMark(db)).last;
-    if (newest > last) throw new Stale();
-    await db.tail.add(row);
+/**
+ * Adds one action to the tail. Rejects with Stale when something newer than `last` is there already. Without Dexie, whose promises took
+ * twice as long as the write itself: the look and the write are asked for together, and the look can still call the write off.
+ */
+export function append(db: MouldkeepDb, row: TailRow, last: EntryId | ''): Promise<void> {
+  if (!db.isOpen()) return Promise.reject(new Dexie.DatabaseClosedError());
+  return new Promise((resolve, reject) => {
+    const transaction = db.backendDB().transaction(['tail', 'meta'], 'readwrite', { durability: 'strict' });
+    let stale: Stale | undefined;
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(stale ?? transaction.error);
+    const callOff = () => {
+      stale = new Stale();
+      transaction.abort();
+    };
+    const tail = transaction.objectStore('tail');
+    const newest = tail.openKeyCursor(null, 'prev');
+    const mark = transaction.objectStore('meta').get('shelf') as IDBRequest<{ readonly value: ShelfMark } | undefined>;
+    try {
+      tail.add(row);
+    } catch (error) {
+      reject(error);
+      transaction.abort();
+      return;
+    }
+    newest.onsuccess = () => {
+      const found = newest.result?.key as EntryId | undefined;
+      if (found !== undefined && found > last) callOff();
+    };
+    mark.onsuccess = () => {
+      if (!stale && newest.result === null && (mark.result?.value.last ?? '') > last) callOff();
+    };
   });
 }

@@ -1,17 +1,17 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
 import { Empty } from './parts/note.tsx';
 import { ToastPart } from './parts/toast.tsx';
 import { UpdateNotice } from './parts/update-notice.tsx';
-import { route } from './router.ts';
+import { isOnward, route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
 import { MouldScreen } from './screens/mould.tsx';
 import { PlaceScreen } from './screens/place.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { WhereIsScreen } from './screens/where-is.tsx';
-import { useDeps, useShelf } from './studio.tsx';
+import { useDeps } from './studio.tsx';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
@@ -83,12 +83,15 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
 /** The frame around the screens. A screen starts anew when its address changes. */
 export function App() {
   const deps = useDeps();
-  const shelf = useShelf();
-  const [hasEntered, setEntered] = useState(() => deps.isDemo || shelf.entries > 0 || deps.settings.get<boolean>('entered') === true);
-  useWatchAttention();
+  const [hasEntered, setEntered] = useState(
+    () => deps.isDemo || deps.keeper.shelf().entries > 0 || deps.settings.get<boolean>('entered') === true,
+  );
   useTheme();
   const { parts } = route.value;
   const key = parts.join('/');
+  useLayoutEffect(() => {
+    if (isOnward) window.scrollTo(0, 0);
+  }, [key]);
   const screen = useMemo(() => screenAt(parts), [key]);
   if (!hasEntered && parts[0] !== 'bring-in') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
@@ -107,6 +110,7 @@ export function App() {
       </div>
       <ToastPart />
       <CountedBar />
+      <AttentionWatch />
     </div>
   );
 }
@@ -120,6 +124,12 @@ function CountedBar() {
     if (count !== undefined) badge(count);
   }, [badge, count]);
   return <Bar attention={count ?? 0} />;
+}
+
+/** Draws nothing; apart, so that the frame is not drawn again with every change of the shelf. */
+function AttentionWatch() {
+  useWatchAttention();
+  return null;
 }
 
 function useTheme(): void {

@@ -28,18 +28,25 @@ function parseRoute(hash: string): Route {
 export const route = signal<Route>(parseRoute(window.location.hash));
 window.addEventListener('hashchange', () => {
   countStep();
-  route.value = parseRoute(window.location.hash);
+  show();
 });
+
+function show(): void {
+  route.value = parseRoute(window.location.hash);
+}
+
+/** Whether the screen was gone on to; coming back, the browser itself scrolls to where it was. */
+export let isOnward = false;
 
 /** Screens of the app behind this one, kept with each entry of the browser's history: Back must not leave the app. */
 let step = (window.history.state as { readonly step?: number } | null)?.step ?? 0;
-let isReplacing = false;
 window.history.replaceState({ step }, '');
 
+/** An entry without a step was made by a link just followed. */
 function countStep(): void {
   const known = (window.history.state as { readonly step?: number } | null)?.step;
-  step = known ?? (isReplacing ? step : step + 1);
-  isReplacing = false;
+  isOnward = known === undefined;
+  step = known ?? step + 1;
   if (known === undefined) window.history.replaceState({ step }, '');
 }
 
@@ -49,14 +56,19 @@ export function to(parts: readonly string[], query: Readonly<Record<string, stri
   return `#/${parts.map(encodeURIComponent).join('/')}${search ? `?${search}` : ''}`;
 }
 
+/** Shown at once: the browser tells of a changed hash only some frames later. */
 export function go(address: string): void {
-  window.location.hash = address;
+  step += 1;
+  isOnward = true;
+  window.history.pushState({ step }, '', address);
+  show();
 }
 
 /** In place of this screen: the back button then skips it. */
 export function goInstead(address: string): void {
-  isReplacing = new URL(address, window.location.href).href !== window.location.href;
-  window.location.replace(address);
+  isOnward = true;
+  window.history.replaceState({ step }, '', address);
+  show();
 }
 
 /** To the screen before; to the shelves when this was the first. */

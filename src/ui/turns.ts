@@ -1,9 +1,9 @@
 /** Milliseconds of work before taps get their turn. */
 const TURN_MS = 8;
 
-/** Runs a long job a few slices at a time; gives how to stop it. */
-export function inTurns(slices: Iterator<void, void>, done: () => void = () => undefined): () => void {
-  let timer = setTimeout(turn);
+/** Runs a long job a few slices at a time; gives how to stop it. It begins `afterMs` from now. */
+export function inTurns(slices: Iterator<void, void>, done: () => void = () => undefined, afterMs = 0): () => void {
+  let timer = setTimeout(turn, afterMs);
   function turn(): void {
     const end = performance.now() + TURN_MS;
     while (performance.now() < end) {

@@ -19,6 +19,8 @@ export interface Save {
   readonly show: (problem: Problem | undefined) => void;
 }
 
+const SLOW_MS = 150;
+
 /** Saving from a form: one at a time, with warnings to confirm, and a toast with Undo once it is written. */
 export function useSave(): Save {
   const [problem, show] = useState<Problem | undefined>();
@@ -33,7 +35,8 @@ export function useSave(): Save {
   ) {
     if (running.current) return;
     running.current = true;
-    setBusy(true);
+    // Said only when it takes long: drawing the form again at once would hold up the saving.
+    const slow = setTimeout(() => setBusy(true), SLOW_MS);
     again.current = () => void attempt(action, done, true);
     try {
       const outcome = await action(confirmed);
@@ -43,6 +46,7 @@ export function useSave(): Save {
       if (says !== undefined) say(says, outcome);
     } finally {
       running.current = false;
+      clearTimeout(slow);
       setBusy(false);
     }
   }

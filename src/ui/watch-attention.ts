@@ -12,6 +12,9 @@ const NO_MARKS: Attention['byPlace'] = new Map();
 /** Marks of places as last looked; none before the first look. */
 export const marksSeen = (): Attention['byPlace'] => attentionSeen.value?.byPlace ?? NO_MARKS;
 
+/** Time for what was just done to be drawn first. */
+const AFTER_MS = 120;
+
 /** Looks again whenever the shelf, the day or the units change: after what was done is on the glass, and never long at a time. */
 export function useWatchAttention(): void {
   const deps = useDeps();
@@ -22,6 +25,6 @@ export function useWatchAttention(): void {
     const seen = () => {
       attentionSeen.value = attentionOf(shelf, today, units);
     };
-    return inTurns(lookInSlices(shelf, today, units), seen);
+    return inTurns(lookInSlices(shelf, today, units), seen, attentionSeen.peek() ? AFTER_MS : 0);
   }, [shelf, units, today]);
 }
