@@ -45,7 +45,7 @@ export function* indexInSlices(shelf: Shelf): Generator<void, void> {
     const made = partOf.get(things);
     if (made?.lenders.every((lender, at) => lender === lenders[at])) parts.push(made.part);
     else {
-      const part = makePart(shelf, things.values(), lexicon, lend);
+      const part = makePart(shelf, noun, things.values(), lexicon, lend);
       partOf.set(things, { part, lenders });
       parts.push(part);
       yield;

@@ -1,4 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
+import type { Noun } from './noun.ts';
 import { ownTexts } from './search-words.ts';
 import type { Shelf, Thing } from './shelf.ts';
 import { isSpent } from './spent.ts';
@@ -20,6 +21,7 @@ export const RANK = { start: 0, title: 1, record: 2, inside: 3, none: 4 } as con
 
 /** The things of one noun, and which of them have which word. */
 export interface SearchPart {
+  readonly noun: Noun;
   readonly documents: readonly SearchDocument[];
   /** Of word w: `postings[starts[w]]` up to `postings[starts[w + 1]]`, each document × 4 + rank. Words from `starts.length - 1` on are not here. */
   readonly starts: Int32Array;
@@ -43,6 +45,7 @@ function note(word: number, value: number): void {
 
 export function makePart(
   shelf: Shelf,
+  noun: Noun,
   things: Iterable<Thing>,
   lexicon: Lexicon,
   lend: (thing: Thing, take: (words: readonly number[]) => void) => void,
@@ -61,7 +64,7 @@ export function makePart(
     take(document.own);
     lend(thing, take);
   }
-  return { documents, ...byWord(lexicon.words.length) };
+  return { noun, documents, ...byWord(lexicon.words.length) };
 }
 
 const documentOf = new WeakMap<Thing, SearchDocument>();

@@ -1,4 +1,5 @@
 import { nearest } from './nearest.ts';
+import type { Noun } from './noun.ts';
 import type { SearchIndex } from './search-index.ts';
 import { RANK, type SearchDocument, type SearchPart } from './search-part.ts';
 
@@ -72,16 +73,16 @@ export interface Best {
   readonly count: number;
 }
 
-/** The best `most` of what was found and is wanted: sound before spent, then by rank, noun and title. */
-export function best(index: SearchIndex, found: Found, most: number, isWanted: (document: SearchDocument) => boolean = () => true): Best {
+/** The best `most` of what was found of the nouns that are wanted: sound before spent, then by rank, noun and title. */
+export function best(index: SearchIndex, found: Found, most: number, isWanted: (noun: Noun) => boolean = () => true): Best {
   const buckets: SearchDocument[][][] = Array.from({ length: 2 * RANK.none }, () => index.parts.map(() => []));
   let count = 0;
   index.parts.forEach((part, at) => {
+    if (!isWanted(part.noun)) return;
     const ranks = found.ranks[at] as Uint8Array;
     for (let i = 0; i < ranks.length; i++) {
       if (ranks[i] === RANK.none) continue;
       const document = part.documents[i] as SearchDocument;
-      if (!isWanted(document)) continue;
       buckets[(ranks[i] as number) + (document.isSpent ? RANK.none : 0)]?.[at]?.push(document);
       count++;
     }

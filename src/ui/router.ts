@@ -52,8 +52,8 @@ function countStep(): void {
 
 /** `to(['mould', id], {from: 'scan'})` is the address of a screen, for links and `go`. */
 export function to(parts: readonly string[], query: Readonly<Record<string, string>> = {}): string {
-  const search = new URLSearchParams(query).toString();
-  return `#/${parts.map(encodeURIComponent).join('/')}${search ? `?${search}` : ''}`;
+  const search = Object.entries(query).map(([key, value]) => `${key}=${encodeURIComponent(value)}`);
+  return `#/${parts.map(encodeURIComponent).join('/')}${search.length > 0 ? `?${search.join('&')}` : ''}`;
 }
 
 /** Shown at once: the browser tells of a changed hash only some frames later. */

@@ -21,10 +21,10 @@ import { type OnFront, onFront } from './front-of.ts';
 import { type State, statesOf } from './state.ts';
 
 export const ANSWERS_MAX = 60;
-const PERIODS_MAX = 8;
+const PERIODS_MAX = 5;
 /** Places told of a period that is the only one found, and of each of several. */
 const PLACES_MAX = 12;
-const PLACES_EACH = 3;
+const PLACES_EACH = 2;
 
 export interface PlaceAnswer {
   readonly id: PlaceId;
@@ -75,15 +75,16 @@ export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWE
   const coded = codedThing(shelf, query);
   const index = searchIndexOf(shelf);
   const found = search(index, wordsOf(query), isProblem(years) && !coded);
-  const named = best(index, found, PERIODS_MAX, ({ thing }) => thing.noun === 'period').documents.map(({ thing }) => thing as Period);
+  const named = best(index, found, PERIODS_MAX, (noun) => noun === 'period').documents.map(({ thing }) => thing as Period);
   const periods = [...new Set([...dated, ...named])].slice(0, Math.max(PERIODS_MAX, dated.length));
-  const { documents, count } = best(index, found, most, ({ thing }) => thing.noun !== 'period' && thing !== coded);
-  const things = [...(coded ? [coded] : []), ...documents.map(({ thing }) => thing)].slice(0, most);
+  const { documents, count } = best(index, found, most, (noun) => noun !== 'period');
+  const others = documents.map(({ thing }) => thing);
+  const things = coded ? [coded, ...others.filter((thing) => thing !== coded)].slice(0, most) : others;
   return {
     ...(isProblem(years) ? {} : { years: yearsSay(years, dated.length) }),
     periods: periods.map((period) => periodAnswer(shelf, period, periods.length === 1 ? PLACES_MAX : PLACES_EACH)),
     things: things.map((thing) => thingAnswer(shelf, thing, units)),
-    more: count + (coded ? 1 : 0) - things.length,
+    more: Math.max(0, count - things.length),
     corrections: found.corrections,
   };
 }
@@ -103,6 +104,12 @@ export function allPeriods(shelf: Shelf): readonly Pick<PeriodAnswer, 'id' | 'na
     name: titleOf(shelf, period),
     span: spanInYears(period.from, period.to),
   }));
+}
+
+/** Periods with a word that begins with what was typed: the answer to a first letter, which thousands of things have. */
+export function periodsBeginning(shelf: Shelf, typed: string): ReturnType<typeof allPeriods> {
+  const [begin = ''] = wordsOf(typed);
+  return allPeriods(shelf).filter(({ name }) => wordsOf(name).some((word) => word.startsWith(begin)));
 }
 
 /** What the first letter would otherwise wait for: the index, and where each period's things stand. */

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
-import { ANSWERS_MAX, allPeriods, readyInSlices, whereIs } from '../../views/where-is.ts';
+import { ANSWERS_MAX, allPeriods, periodsBeginning, readyInSlices, whereIs } from '../../views/where-is.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { FoundPeriod } from '../parts/found-period.tsx';
 import { FoundThing } from '../parts/found-thing.tsx';
@@ -58,15 +58,20 @@ export function WhereIsScreen(_: object) {
           </button>
         )}
       </search>
-      {query.trim() === '' ? <Periods onPick={setQuery} /> : <Answers query={query} isSettled={isSettled} />}
+      {query.trim() === '' || (query.trim().length === 1 && !isSettled) ? (
+        <Periods onPick={setQuery} typed={query} />
+      ) : (
+        <Answers query={query} isSettled={isSettled} />
+      )}
     </Screen>
   );
 }
 
-function Periods({ onPick }: { onPick: (query: string) => void }) {
+function Periods({ onPick, typed }: { onPick: (query: string) => void; typed: string }) {
   const shelf = useShelf();
-  const periods = useMemo(() => allPeriods(shelf), [shelf]);
-  if (periods.length === 0) {
+  const all = useMemo(() => allPeriods(shelf), [shelf]);
+  const periods = typed.trim() === '' ? all : periodsBeginning(shelf, typed);
+  if (all.length === 0) {
     return (
       <Empty title="Type a few letters" actions={<LinkButton href="#/new/period">Add a period</LinkButton>}>
         <p>
@@ -135,7 +140,7 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
 }
 
 /** As many as fit on a phone: drawing the rest would hold up the next letter. */
-const ANSWERS_AT_ONCE = 7;
+const ANSWERS_AT_ONCE = 5;
 const SETTLED_MS = 250;
 
 /**
