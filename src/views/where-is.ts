@@ -69,14 +69,14 @@ export interface WhereIs {
 }
 
 /** Answers to what was typed, best first: periods with their drawers, then at most so many things with the place they stand in. */
-export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWERS_MAX): WhereIs {
+export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWERS_MAX, mostPeriods = PERIODS_MAX): WhereIs {
   const years = parseYears(query);
   const dated = isProblem(years) ? [] : periodsOverlapping(shelf, years);
   const coded = codedThing(shelf, query);
   const index = searchIndexOf(shelf);
   const found = search(index, wordsOf(query), isProblem(years) && !coded);
   const named = best(index, found, PERIODS_MAX, (noun) => noun === 'period').documents.map(({ thing }) => thing as Period);
-  const periods = [...new Set([...dated, ...named])].slice(0, Math.max(PERIODS_MAX, dated.length));
+  const periods = [...new Set([...dated, ...named])].slice(0, Math.max(mostPeriods, most < ANSWERS_MAX ? 0 : dated.length));
   const { documents, count } = best(index, found, most, (noun) => noun !== 'period');
   const others = documents.map(({ thing }) => thing);
   const things = coded ? [coded, ...others.filter((thing) => thing !== coded)].slice(0, most) : others;

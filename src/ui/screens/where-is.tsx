@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
-import { ANSWERS_MAX, allPeriods, periodsBeginning, readyInSlices, whereIs } from '../../views/where-is.ts';
+import { allPeriods, periodsBeginning, readyInSlices, whereIs } from '../../views/where-is.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { FoundPeriod } from '../parts/found-period.tsx';
 import { FoundThing } from '../parts/found-thing.tsx';
@@ -102,7 +102,7 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
   const shelf = useShelf();
   const units = useUnits();
   const { periods, things, more, corrections, years } = useMemo(
-    () => whereIs(shelf, query, units, isSettled ? ANSWERS_MAX : ANSWERS_AT_ONCE),
+    () => (isSettled ? whereIs(shelf, query, units) : whereIs(shelf, query, units, ...AT_ONCE)),
     [shelf, query, units, isSettled],
   );
   const isNothing = periods.length === 0 && things.length === 0;
@@ -139,8 +139,8 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
   );
 }
 
-/** As many as fit on a phone: drawing the rest would hold up the next letter. */
-const ANSWERS_AT_ONCE = 5;
+/** Things and periods, as many as are first seen on a phone: drawing the rest would hold up the next letter. */
+const AT_ONCE = [4, 2] as const;
 const SETTLED_MS = 250;
 
 /**
