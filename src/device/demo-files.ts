@@ -1,5 +1,5 @@
-import journalUrl from '../../demo-data/tern-quay.jsonl?url';
 import picturesUrl from '../../demo-data/pictures.json?url';
+import journalUrl from '../../demo-data/tern-quay.jsonl?url';
 
 async function get(url: string): Promise<Response> {
   const answer = await fetch(url);

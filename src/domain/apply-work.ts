@@ -1,6 +1,7 @@
 import { type Bench, change, clear, defined, sums, total } from './bench.ts';
 import type { Day, PlaceId } from './brand.ts';
 import type { EntryOf } from './entry.ts';
+import { withRun } from './run.ts';
 import { MONTHS_KEPT, RUNS_KEPT, type Run, type Thing } from './shelf.ts';
 
 export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
@@ -13,7 +14,7 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
       shots: mould.shots + shots,
       good: mould.good + good,
       rejects: mould.rejects + rejects,
-      runs: [...(mould.runs ?? []).slice(1 - RUNS_KEPT), run],
+      runs: withRun(mould.runs ?? [], run, RUNS_KEPT),
       ...(rejects > 0 ? { byFault: sums(mould.byFault, entry.rejects) } : {}),
     });
   }

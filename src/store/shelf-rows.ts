@@ -31,16 +31,15 @@ function thingsIn(text: string): Map<string, Thing> {
   return things;
 }
 
-export function shelfOf(rows: readonly ShelfRow[], mark: ShelfMark): Shelf {
+export function thingsOf(rows: readonly ShelfRow[]): Things {
   const byNoun = new Map(rows.map((row) => [row.noun, row.text]));
-  const things = Object.fromEntries(NOUNS.map((noun) => [noun, thingsIn(byNoun.get(noun) ?? '[]')])) as unknown as Things;
-  return {
-    last: mark.last,
-    entries: mark.entries,
-    studio: JSON.parse(byNoun.get(STUDIO) ?? '{}') as Shelf['studio'],
-    things,
-    contents: contentsOf(things),
-  };
+  return Object.fromEntries(NOUNS.map((noun) => [noun, thingsIn(byNoun.get(noun) ?? '[]')])) as unknown as Things;
+}
+
+export function shelfOf(rows: readonly ShelfRow[], mark: ShelfMark): Shelf {
+  const things = thingsOf(rows);
+  const studio = rows.find(({ noun }) => noun === STUDIO)?.text ?? '{}';
+  return { last: mark.last, entries: mark.entries, studio: JSON.parse(studio) as Shelf['studio'], things, contents: contentsOf(things) };
 }
 
 export const EMPTY_MARK: ShelfMark = { last: '', entries: 0, foldVersion: FOLD_VERSION, folds: 0 };

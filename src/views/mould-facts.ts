@@ -3,6 +3,7 @@ import { dayInWords } from '../domain/day-words.ts';
 import { expectedLife, type LifeFrom, yearsOld } from '../domain/life.ts';
 import { sayCount, sayMass, sayNumber, sayPressure, sayTemperature } from '../domain/measure-words.ts';
 import type { Injection } from '../domain/mould.ts';
+import { wentWell } from '../domain/run.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
@@ -50,9 +51,6 @@ export function makingFacts(mould: Mould, today: Day): readonly Fact[] {
   return facts;
 }
 
-/** Share of rejects up to which a run went well. Common practice, no source. */
-const GOOD_RUN = 0.05;
-
 export interface Settings {
   readonly wax: WaxId | undefined;
   readonly injection: Injection;
@@ -63,7 +61,7 @@ export interface Settings {
 export function settingsThatWork(mould: Mould): Settings | undefined {
   if (mould.injection || mould.wax) return { wax: mould.wax, injection: mould.injection ?? {}, from: 'As set for this mould' };
   const runs = [...(mould.runs ?? [])].reverse();
-  const run = runs.find((each) => each.rejects <= (each.good + each.rejects) * GOOD_RUN) ?? runs[0];
+  const run = runs.find(wentWell) ?? runs[0];
   if (!run) return undefined;
   const { waxC, pressureKpa, holdS } = run;
   const injection = Object.fromEntries(
