@@ -94,13 +94,14 @@ export function shape<C extends Checks, N extends keyof C & string = never>(
   checks: C,
   needed: readonly N[] = [],
 ): Check<FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> }> {
+  const known = new Map(Object.entries(checks));
   return (raw) => {
     if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${quoted(raw)} is not a record.`);
     const out: Record<string, unknown> = {};
-    for (const [key, each] of Object.entries(raw)) {
-      const check = Object.hasOwn(checks, key) ? checks[key] : undefined;
+    for (const key of Object.keys(raw)) {
+      const check = known.get(key);
       if (!check) return problem(`“${key.slice(0, 40)}” is not a field known here.`);
-      const value = check(each);
+      const value = check((raw as Record<string, unknown>)[key]);
       if (isProblem(value)) return inPart(key, value);
       out[key] = value;
     }

@@ -32,6 +32,28 @@ function parseHeader(line: string | undefined): JournalHeader | Problem {
   return { mouldkeep, version, name, entries: entries as number };
 }
 
+const LINES_AT_ONCE = 1000;
+
+/** Some lines in one go, which takes half the time of one by one; one by one when something is wrong with them, to name the line. */
+function parseLines(lines: readonly string[], from: number): unknown[] | Problem {
+  const some = lines.slice(from, from + LINES_AT_ONCE);
+  try {
+    const raws = JSON.parse(`[${some.join(',')}]`) as unknown[];
+    if (raws.length === some.length) return raws;
+  } catch {
+    // Told below.
+  }
+  const raws: unknown[] = [];
+  for (const [at, line] of some.entries()) {
+    try {
+      raws.push(JSON.parse(line));
+    } catch {
+      return problem(`Line ${from + at + 1} of this journal is damaged.`, UNTOUCHED);
+    }
+  }
+  return raws;
+}
+
 /**
  * Reads a journal of JSON lines: a header, then an entry a line. Refused whole, with the line's number, when a line is damaged, an id
  * comes twice, or lines are missing.
@@ -43,18 +65,16 @@ export function parseJournal(text: string): Journal | Problem {
   if (isProblem(header)) return header;
   const entries: Entry[] = [];
   const seen = new Set<EntryId>();
-  for (let i = 1; i < lines.length; i++) {
-    let raw: unknown;
-    try {
-      raw = JSON.parse(lines[i] as string);
-    } catch {
-      return problem(`Line ${i + 1} of this journal is damaged.`, UNTOUCHED);
+  for (let from = 1; from < lines.length; from += LINES_AT_ONCE) {
+    const raws = parseLines(lines, from);
+    if (isProblem(raws)) return raws;
+    for (const [at, raw] of raws.entries()) {
+      const entry = parseEntry(raw);
+      if (isProblem(entry)) return problem(`Line ${from + at + 1}: ${entry.says}`, UNTOUCHED);
+      if (seen.has(entry.id)) return problem(`Line ${from + at + 1}: the entry ${entry.id} is there twice.`, UNTOUCHED);
+      seen.add(entry.id);
+      entries.push(entry);
     }
-    const entry = parseEntry(raw);
-    if (isProblem(entry)) return problem(`Line ${i + 1}: ${entry.says}`, UNTOUCHED);
-    if (seen.has(entry.id)) return problem(`Line ${i + 1}: the entry ${entry.id} is there twice.`, UNTOUCHED);
-    seen.add(entry.id);
-    entries.push(entry);
   }
   if (entries.length !== header.entries) {
     return problem(`This journal should hold ${header.entries} entries and holds ${entries.length}: part of it is missing.`, UNTOUCHED);
