@@ -48,6 +48,8 @@ test('one list by what to do, most pressing first, each with why and where', asy
 
 test('set aside until a day: off the list and the count, offline, undone, done again, brought back', async () => {
   const page = await openAttention({ offline: true });
+  // The bar is counted a moment after the screen is there.
+  await page.locator('.bar-count').waitFor();
   const before = await inBar(page);
   const item = group(page, 'out late').locator('.attention-item').first();
   const title = String(await item.locator('.attention-title').textContent());
@@ -61,20 +63,20 @@ test('set aside until a day: off the list and the count, offline, undone, done a
     await page.getByText(`${title}: set aside until`).waitFor();
   };
   await aside();
-  expect(await inBar(page)).toBe(before - 1);
+  await expect.poll(() => inBar(page)).toBe(before - 1);
   expect(await group(page, 'out late').locator('.attention-item').count()).toBe(items - 1);
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByText('Taken back.').waitFor();
-  expect(await inBar(page)).toBe(before);
+  await expect.poll(() => inBar(page)).toBe(before);
 
   await aside();
   await page.reload();
   await page.locator('.attention-group').first().waitFor();
-  expect(await inBar(page)).toBe(before - 1);
+  await expect.poll(() => inBar(page)).toBe(before - 1);
   await page.getByText(/^Set aside: \d+$/).click();
   await page.getByRole('button', { name: `Bring back: ${title}` }).click();
   await page.getByText(`${title} is back on the list.`).waitFor();
-  expect(await inBar(page)).toBe(before);
+  await expect.poll(() => inBar(page)).toBe(before);
 });
 
 test('a day that has gone by is refused', async () => {

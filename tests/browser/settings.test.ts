@@ -123,10 +123,10 @@ test('the studio’s own figures change what needs attention, and can be taken b
   await shots.fill('30');
   await page.getByRole('button', { name: 'Keep the studio’s figures' }).click();
   await page.getByText('The studio’s figures are written down.').waitFor();
-  expect(Number.parseInt((await flags()) ?? '', 10)).toBeGreaterThan(Number.parseInt(before ?? '', 10));
+  await expect.poll(async () => Number.parseInt((await flags()) ?? '', 10)).toBeGreaterThan(Number.parseInt(before ?? '', 10));
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByText('Taken back.').waitFor();
-  expect(await flags()).toBe(before);
+  await expect.poll(flags).toBe(before);
   await go(page, '#/settings');
   expect(await shots.inputValue()).toBe(was);
 });
@@ -160,7 +160,7 @@ test('a journal saved on one device and joined on another gives the same shelves
   await choose(other, 'journal.txt', text);
   await sheet.getByRole('button', { name: /^Join / }).click();
   await other.getByText(/entries were new here\.$/).waitFor({ timeout: 30_000 });
-  expect(await entries(other)).toBe(count);
+  await expect.poll(() => entries(other)).toBe(count);
   await rubber.getByText('the studio’s').first().waitFor();
   // A second time there is nothing new in it.
   await choose(other, 'journal.txt', text);
