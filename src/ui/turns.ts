@@ -13,3 +13,9 @@ export function inTurns(slices: Iterator<void, void>, done: () => void = () => u
   }
   return () => clearTimeout(timer);
 }
+
+/** Once what is drawn now is on the glass. A hidden page is never painted, and does not wait. */
+export function afterPaint(job: () => void): void {
+  if (document.hidden) setTimeout(job);
+  else requestAnimationFrame(() => setTimeout(job));
+}

@@ -59,3 +59,19 @@ test('a failed mould cannot be picked for a run without a warning', async () => 
   await page.waitForURL((url) => url.hash === `#/mould/${failedMould.id}`);
   expect(await page.locator('dt:text-is("Shots") + dd').textContent()).toBe(String(failedMould.shots + 5));
 });
+
+test('a run is logged once, however often the button is tapped', async () => {
+  app = await openApp({ demo: true, path: runOf(workingMould.id) });
+  const { page } = app;
+  await page.getByRole('button', { name: 'Shots: 5 more' }).click();
+  await page.getByRole('button', { name: 'Log 5 shots' }).waitFor();
+  await page.evaluate(() => {
+    const button = document.querySelector<HTMLButtonElement>('.screen-actions .button-main');
+    const tapping = setInterval(() => button?.click(), 2);
+    setTimeout(() => clearInterval(tapping), 2000);
+  });
+  await page.waitForURL((url) => url.hash === `#/mould/${workingMould.id}`);
+  await page.getByText('5 shots logged').waitFor();
+  await page.waitForTimeout(2100);
+  expect(await page.locator('dt:text-is("Shots") + dd').textContent()).toBe(String(workingMould.shots + 5));
+});

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { logRun } from '../../actions/log-run.ts';
 import { total } from '../../domain/bench.ts';
 import type { MouldId } from '../../domain/brand.ts';
@@ -25,6 +26,7 @@ import { rememberPlace } from '../recent-places.ts';
 import { goInstead, to } from '../router.ts';
 import { runCommand, startRun } from '../run-draft.ts';
 import { useDeps, useShelf } from '../studio.tsx';
+import { afterPaint } from '../turns.ts';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 import { inUnits, useUnits } from '../use-units.ts';
@@ -43,20 +45,27 @@ function RunForm({ id }: { id: MouldId }) {
   const draft = useDraft(inUnits(`run:${id}`, units), () => startRun(form?.offered ?? {}, units));
   const { values, set, clear } = draft;
   const save = useSave();
+  const isLogged = useRef(false);
   if (!form) return null;
   const made = values.shots * form.cavities;
   const bad = total(values.rejects as { readonly [fault: string]: number });
   const says = (field: string) => beside(save.problem, field);
 
   function submit(): void {
+    // It is still here for a frame after the run was logged: a double tap must not log it twice.
+    if (isLogged.current) return;
     const command = runCommand(id, values, units, deps.today());
     if (isProblem(command)) return save.show(command);
     void save.run(
       (confirmed) => logRun(deps, { ...command, confirmed }),
       () => {
-        clear();
-        rememberPlace(deps, values.to);
-        goInstead(to(['mould', id]));
+        isLogged.current = true;
+        // The outcome is on the glass first; drawing the mould's page would hold it up.
+        afterPaint(() => {
+          clear();
+          rememberPlace(deps, values.to);
+          goInstead(to(['mould', id]));
+        });
         return `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
       },
     );
