@@ -19,12 +19,14 @@ export interface RangeProblem extends Problem {
 export const NAME_MAX = 120;
 export const NOTE_MAX = 4000;
 
+/** Control characters of ASCII but tabs and line ends. */
+const CONTROL = /(?![\t\n\r\u0080-\u009f])\p{Cc}/gu;
+
 /** Text of 1 to `max` characters, trimmed, without control characters other than new lines and tabs. Markup is kept as plain text. */
 export function text(max: number): Check<string> {
   return (raw) => {
     if (typeof raw !== 'string') return problem(`${quoted(raw)} is not text.`);
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
-    const clean = raw.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, '').trim();
+    const clean = raw.replace(CONTROL, '').trim();
     if (clean.length === 0) return problem('Nothing was written here.');
     if (clean.length > max) return problem(`That is ${clean.length} characters; ${max} fit here.`);
     return clean;
