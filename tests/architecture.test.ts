@@ -9,12 +9,12 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** From each part of the app: the parts (or single files) and the packages it may import. `main.tsx` may import everything. */
 const table: Readonly<Record<string, { readonly parts: readonly string[]; readonly packages: readonly string[] }>> = {
-  'src/domain': { parts: ['src/domain'], packages: ['date-fns', 'papaparse', 'fastest-levenshtein'] },
-  'src/worker': { parts: ['src/worker', 'src/domain'], packages: [] },
+  'src/domain': { parts: ['src/domain'], packages: ['date-fns', 'papaparse', 'fastest-levenshtein', 'uqr', 'jstat', '@dagrejs/dagre'] },
+  'src/worker': { parts: ['src/worker', 'src/domain'], packages: ['fflate'] },
   'src/store': { parts: ['src/store', 'src/domain'], packages: ['dexie'] },
   'src/device': {
     parts: ['src/device', 'src/domain', 'src/worker/protocol.ts', 'sw/messages.ts', 'demo-data'],
-    packages: ['zxing-wasm', 'workbox-window', 'idb-keyval'],
+    packages: ['zxing-wasm', 'workbox-window', 'idb-keyval', 'fflate'],
   },
   'src/actions': { parts: ['src/actions', 'src/domain', 'src/store', 'src/device'], packages: [] },
   'src/views': { parts: ['src/views', 'src/domain', 'src/store', 'src/device'], packages: [] },
