@@ -19,6 +19,7 @@ const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).
 const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScreen);
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
+const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
@@ -55,6 +56,8 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return second === 'inspect' ? <InspectScreen id={first} /> : <ThingScreen id={first} />;
     case 'move':
       return <MoveScreen />;
+    case 'many':
+      return <ManyScreen id={first} />;
     case 'new':
       return <NewScreen noun={first} />;
     case 'edit':

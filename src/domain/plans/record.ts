@@ -3,6 +3,7 @@ import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
 import type { Noun } from '../noun.ts';
+import { numberOn } from '../numbering.ts';
 import { isProblem, type Problem } from '../problem.ts';
 import type { Shelf, Thing } from '../shelf.ts';
 import { NOUN_WORD, NOUNS_WORD } from '../title.ts';
@@ -45,19 +46,30 @@ export function planRecord(shelf: Shelf, desk: Desk, command: RecordThing): read
   if (crossed) return crossed;
   const warning = unconfirmed(namesakes(shelf, noun, fields), confirmed);
   if (warning) return warning;
-  const placed = noun === 'place' ? { fields: at ? { in: at, ...fields } : fields } : { fields, at };
+  const placed = noun === 'place' ? { fields: at ? { in: at, ...fields } : fields, at: undefined } : { fields, at };
   return allWritten(
-    Array.from({ length: count }, () => ({
+    namesFor(shelf, noun, fields['name'], count).map((name) => ({
       ...desk.entry(),
       kind: 'recorded',
       noun,
-      ...placed,
+      at: placed.at,
       pieces,
       grams,
       pictures,
-      ...(fields['code'] || UNLABELLED.includes(noun) ? {} : { fields: { ...placed.fields, code: desk.code(noun) } }),
+      fields: {
+        ...placed.fields,
+        ...(name === undefined ? {} : { name }),
+        ...(fields['code'] || UNLABELLED.includes(noun) ? {} : { code: desk.code(noun) }),
+      },
     })),
   );
+}
+
+/** What several recorded in one go are called: numbered on from the first, past the numbers that are taken; without a name they are alike. */
+export function namesFor(shelf: Shelf, noun: Noun, name: unknown, count: number): readonly (string | undefined)[] {
+  if (typeof name !== 'string' || count < 2) return Array.from({ length: count }, () => undefined);
+  const taken = new Set([...(shelf.things[noun] as ReadonlyMap<string, Thing>).values()].map((thing) => thing.name?.toLocaleLowerCase()));
+  return [name, ...numberOn(name, count - 1, (next) => taken.has(next.toLocaleLowerCase()))];
 }
 
 /** Things of the kind that go by the same name. Moulds and piles of one design are rightly called alike. */

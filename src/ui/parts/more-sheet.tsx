@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { correct } from '../../actions/correct.ts';
 import type { Sha256 } from '../../domain/brand.ts';
 import { isStanding } from '../../domain/filling.ts';
+import { MANY_OF } from '../../domain/plans/record-many.ts';
 import type { Thing } from '../../domain/shelf.ts';
 import { to } from '../router.ts';
 import { useDeps } from '../studio.tsx';
@@ -77,6 +78,8 @@ function linksOf(thing: Thing): readonly { readonly word: string; readonly href:
     add('Record a master of it', to(['new', 'master'], { design: id }));
     add('Record a want of it', to(['new', 'want'], { design: id }));
   }
+  if (MANY_OF.some((each) => each === noun) && !(noun === 'place' && thing.kind === 'away'))
+    add('Several more like it, numbered on', to(['many', id]));
   if (noun !== 'place' && noun !== 'period') add('Record one like it', to(['new', noun], { like: id }));
   return links;
 }

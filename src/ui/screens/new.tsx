@@ -2,7 +2,7 @@ import { record } from '../../actions/record.ts';
 import { isStanding } from '../../domain/filling.ts';
 import { beside } from '../../domain/form-problem.ts';
 import { NOUNS, type Noun } from '../../domain/noun.ts';
-import { LIKE_MAX } from '../../domain/plans/record.ts';
+import { LIKE_MAX, namesFor } from '../../domain/plans/record.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { type Shelf, thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD, NOUNS_WORD } from '../../domain/title.ts';
@@ -45,6 +45,7 @@ function WhatNew() {
               {/^[aeiou]/.test(NOUN_WORD[noun]) ? 'An' : 'A'} {NOUN_WORD[noun]}
             </LinkButton>
           ))}
+          <LinkButton href="#/many">Several like one that is here</LinkButton>
         </div>
       </Empty>
     </Screen>
@@ -79,6 +80,8 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
   const says = (field: string) => beside(save.problem, field);
   const word = NOUN_WORD[noun];
   const isMoreOpen = more.some(({ field }) => (values.typed[field] ?? '') !== '' || says(field));
+
+  const names = namesFor(shelf, noun, values.typed['name']?.trim() || undefined, values.count);
 
   const field = (editor: (typeof main)[number]) => (
     <FormField
@@ -146,6 +149,11 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
           leaps={[5, -5]}
           onChange={(count) => set({ count })}
         />
+        {names.length > 1 && names[0] && (
+          <p class="field-hint">
+            They are called {names[0]} … {names.at(-1)}.
+          </p>
+        )}
         {says('count') && <p class="field-problem">{says('count')}</p>}
       </details>
     </Screen>

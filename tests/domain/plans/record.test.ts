@@ -34,6 +34,17 @@ describe('recording', () => {
     expect(new Set(entries.slice(1).map((entry) => entry.step))).toEqual(new Set([entries[0]?.id]));
   });
 
+  it('numbers several of a name on from it, past what is taken', () => {
+    const names = (plan({ noun: 'mould', fields: { name: 'Dolphin' }, count: 3 }) as unknown as { fields: { name: string } }[]).map(
+      (entry) => entry.fields.name,
+    );
+    expect(names).toEqual(['Dolphin', 'Dolphin 2', 'Dolphin 3']);
+    expect(plan({ noun: 'mould', fields: { name: 'Dolphin 0' }, count: 2 })).toMatchObject([
+      { fields: { name: 'Dolphin 0' } },
+      { fields: { name: 'Dolphin 2' } },
+    ]);
+  });
+
   it('puts a place into a place by its field, a pile’s pieces and a tub’s grams beside the fields', () => {
     expect(plan({ noun: 'place', fields: { name: 'Box', kind: 'box' }, at: drawer.id })).toMatchObject([{ fields: { in: drawer.id } }]);
     expect(plan({ noun: 'injectedWax', fields: { design: design.id }, pieces: 8 })).toMatchObject([{ pieces: 8 }]);
