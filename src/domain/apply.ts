@@ -1,6 +1,6 @@
 import { cast, dress, inject, invest, issue } from './apply-work.ts';
-import { Bench, change, clear, defined } from './bench.ts';
-import type { ThingId } from './brand.ts';
+import { Bench, change, clear, defined, type Mine } from './bench.ts';
+import type { Sha256, ThingId } from './brand.ts';
 import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
 import type { Shelf, Thing } from './shelf.ts';
 import { subjectOf } from './subject.ts';
@@ -79,12 +79,30 @@ function correct(bench: Bench, entry: Corrected): void {
   if (!thing) return;
   const mine = bench.edit(thing);
   assign(mine, entry.fields);
+  if (entry.without) takeOff(mine, entry.without);
+  if (entry.first) putFirst(mine, entry.first);
   if (entry.aside) {
     const aside: Record<string, unknown> = { ...thing.aside };
     assign(aside, entry.aside);
     if (Object.keys(aside).length > 0) mine['aside'] = aside;
     else clear(mine, 'aside');
   }
+}
+
+function takeOff(mine: Mine, gone: readonly Sha256[]): void {
+  for (const list of ['pictures', 'looks'] as const) {
+    const left = mine[list]?.filter((picture) => !gone.includes(picture));
+    if (left && left.length > 0) mine[list] = left;
+    else clear(mine, list);
+  }
+}
+
+/** A picture that is not on the thing (any more) changes nothing. */
+function putFirst(mine: Mine, first: Sha256): void {
+  const { pictures = [], looks = [] } = mine;
+  if (!pictures.includes(first) && !looks.includes(first)) return;
+  takeOff(mine, [first]);
+  mine.pictures = [first, ...(mine.pictures ?? [])];
 }
 
 function assign(target: Record<string, unknown>, changes: object): void {

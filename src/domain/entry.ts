@@ -10,6 +10,7 @@ import type {
   Millimetres,
   MouldId,
   PlaceId,
+  Sha256,
   ThingId,
   WaxId,
 } from './brand.ts';
@@ -93,13 +94,16 @@ const grams = number<Grams>(0, 10_000_000);
 const note = text(NOTE_MAX);
 const thing = ref<ThingId>();
 
+/** Pictures one entry may name. */
+export const PICTURES_MAX = 40;
+
 /** What every entry carries: its id, the day it happened, and perhaps who, why and with which pictures. */
 const COMMON = {
   id: parseEntryId as Check<EntryId>,
   on: day,
   by: text(NAME_MAX),
   note,
-  pictures: listOf(sha256, 40),
+  pictures: listOf(sha256, PICTURES_MAX),
   /** Id of the first entry of the action this one was made in; absent on that first entry itself. An action is withdrawn whole. */
   step: parseEntryId as Check<EntryId>,
 } as const;
@@ -204,7 +208,10 @@ export type Recorded<N extends Noun = Noun> = {
     readonly grams?: Grams;
   };
 }[N];
-/** Some fields of a thing; `studio` is the studio itself, which has no id. `aside` puts flags off until a day, `null` brings one back. */
+/**
+ * Some fields of a thing; `studio` is the studio itself, which has no id. `aside` puts flags off until a day, `null` brings one back.
+ * `without` takes pictures off the thing (their bytes stay: undo and backups need them), `first` makes one of its pictures its portrait.
+ */
 export type Corrected =
   | {
       [M in Noun]: Common & {
@@ -213,6 +220,8 @@ export type Corrected =
         readonly of: ThingId;
         readonly fields: Changes<M>;
         readonly aside?: { readonly [K in FlagKind]?: Day | null };
+        readonly without?: readonly Sha256[];
+        readonly first?: Sha256;
       };
     }[Noun]
   | (Common & { readonly kind: 'corrected'; readonly noun: 'studio'; readonly fields: FieldsOf<typeof STUDIO_FIELDS> });
@@ -245,7 +254,16 @@ function recordedCheck(noun: Noun): Check<object> {
 
 function correctedCheck(noun: Noun): Check<object> {
   return shape<Checks, string>(
-    { kind: oneOf(['corrected']), ...COMMON, noun: oneOf([noun]), of: thing, fields: clearable(FIELDS[noun] as Checks), aside: asideCheck },
+    {
+      kind: oneOf(['corrected']),
+      ...COMMON,
+      noun: oneOf([noun]),
+      of: thing,
+      fields: clearable(FIELDS[noun] as Checks),
+      aside: asideCheck,
+      without: listOf(sha256, PICTURES_MAX),
+      first: sha256,
+    },
     ['kind', 'id', 'on', 'noun', 'of', 'fields'],
   );
 }

@@ -116,7 +116,7 @@ export type Want = Thing<'want'>;
 export const RUNS_KEPT = 3;
 export const MONTHS_KEPT = 14;
 /** Raised when the same journal would fold to another shelf; stored shelves of another version are folded afresh. */
-export const FOLD_VERSION = 3;
+export const FOLD_VERSION = 4;
 
 export type Things = { readonly [N in Noun]: ReadonlyMap<IdOf[N], Thing<N>> };
 

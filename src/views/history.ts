@@ -20,15 +20,23 @@ export interface HistoryLine {
 }
 
 export function historyOf(shelf: Shelf, entries: readonly Entry[], units: Units): readonly HistoryLine[] {
+  const gone = new Set<Sha256>();
   return entries.map((entry) => ({
     id: entry.id,
     day: dayInWords(entry.on),
     ...(entry.by ? { by: entry.by } : {}),
     says: saysOf(shelf, entry, units),
     ...(entry.note ? { note: entry.note } : {}),
-    pictures: entry.pictures ?? [],
+    pictures: stillOn(entry, gone),
     entry,
   }));
+}
+
+/** Of an entry's pictures those that nobody took off later; entries are asked newest first. */
+function stillOn(entry: Entry, gone: Set<Sha256>): readonly Sha256[] {
+  const shown = (entry.pictures ?? []).filter((picture) => !gone.has(picture));
+  if (entry.kind === 'corrected' && entry.noun !== 'studio') for (const picture of entry.without ?? []) gone.add(picture);
+  return shown;
 }
 
 function counted(parts: { readonly [what: string]: number | undefined } | undefined): string {
@@ -94,6 +102,8 @@ function correctedSays(entry: Extract<Entry, { kind: 'corrected' }>): string {
     );
     return `${said.join('; ')}.`;
   }
+  if ('without' in entry && entry.without) return `Took ${sayCount(entry.without.length, 'picture')} off.`;
+  if ('first' in entry && entry.first) return 'Chose another picture to be known by.';
   return entry.pictures?.length ? `Added ${sayCount(entry.pictures.length, 'picture')}.` : 'Put right.';
 }
 

@@ -54,7 +54,7 @@ export function aRecorded<N extends Noun>(
 export function aCorrected(
   of: { readonly id: string; readonly noun: Noun },
   fields: object,
-  over: Over<'corrected'> = {},
+  over: Over<'corrected'> & Partial<Pick<Extract<EntryOf<'corrected'>, { of: unknown }>, 'without' | 'first'>> = {},
 ): EntryOf<'corrected'> {
   return { ...common(), kind: 'corrected', noun: of.noun, of: of.id, fields, ...over } as EntryOf<'corrected'>;
 }

@@ -62,7 +62,9 @@ function bodyOf(draw: Draw, kind: EntryKind, entries: readonly Entry[]): Record<
       if (draw.is(0.15)) return { noun: 'studio', fields: studioFieldsFor(draw) };
       const noun = draw.one(NOUNS);
       const aside = draw.is(0.3) ? { [draw.one(FLAG_KINDS)]: draw.is(0.3) ? null : draw.day() } : undefined;
-      return { noun, of: draw.thing(noun), fields: fieldsFor(draw, noun, 0.2, true), aside };
+      const without = draw.is(0.2) ? [sha(draw.whole(1, 9)), sha(draw.whole(1, 9))] : undefined;
+      const first = draw.is(0.2) ? sha(draw.whole(1, 9)) : undefined;
+      return { noun, of: draw.thing(noun), fields: fieldsFor(draw, noun, 0.2, true), aside, without, first };
     }
     case 'moved': {
       const things = draw.things(4, ...NOUNS).filter((thing) => thing !== to);
