@@ -16,6 +16,7 @@ import type {
 } from './brand.ts';
 import { parseEntryId } from './clock.ts';
 import { METALS, SIZE_MAX } from './design.ts';
+import { withinReason } from './entry-reason.ts';
 import { CASTING_FAULTS, MOULD_FAULTS, WAX_FAULTS } from './fault.ts';
 import {
   type Check,
@@ -295,20 +296,4 @@ export function parseEntry(raw: unknown): Entry | Problem {
   const entry = check(raw);
   if (isProblem(entry)) return { ...entry, ...problem(`Entry ${quoted((raw as { id?: unknown }).id)}, ${quoted(kind)}: ${entry.says}`) };
   return withinReason(entry as Entry);
-}
-
-/** Rules between fields of one entry. */
-function withinReason(entry: Entry): Entry | Problem {
-  if (entry.step !== undefined && entry.step >= entry.id) return problem(`Entry ${entry.id} says it belongs to an action after itself.`);
-  if (entry.kind === 'withdrawn' && entry.entry >= entry.id)
-    return problem(`Entry ${entry.id} takes back an entry that is not older than itself.`);
-  if (isInItself(entry)) return problem(`Entry ${entry.id} puts a place inside itself.`);
-  return entry;
-}
-
-function isInItself(entry: Entry): boolean {
-  if (entry.kind === 'moved') return (entry.things as readonly string[]).includes(entry.to);
-  if (entry.kind === 'recorded')
-    return entry.at === (entry.id as string) || (entry.noun === 'place' && entry.fields.in === (entry.id as string));
-  return entry.kind === 'corrected' && entry.noun === 'place' && entry.fields.in === entry.of;
 }
