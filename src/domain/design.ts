@@ -1,5 +1,5 @@
 import type { Grams, Millimetres, PeriodId } from './brand.ts';
-import { listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
+import { day, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const ROUTES = ['lost wax', 'poured in the mould'] as const;
@@ -10,6 +10,7 @@ export const SIZE_MAX = 40;
 
 export const DESIGN_FIELDS = {
   code: labelCode,
+  labelled: day,
   name: text(NAME_MAX),
   /** What sort of piece: seal, toggle, brooch … in the studio's own words. */
   sort: text(60),

@@ -1,6 +1,7 @@
 /** What each field is called on forms and in the history. One word for a field, whichever kind of thing has it. */
 export const FIELD_WORDS: Readonly<Record<string, string>> = {
   code: 'Label code',
+  labelled: 'Label put on',
   name: 'Name',
   note: 'Note',
   also: 'Other names',

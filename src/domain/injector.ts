@@ -1,5 +1,5 @@
 import type { Kilopascals, WaxId } from './brand.ts';
-import { NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
+import { day, NAME_MAX, NOTE_MAX, number, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const INJECTOR_PRESSURES = ['hand', 'low', 'high'] as const;
@@ -13,6 +13,7 @@ export const PRESSURE_WORD: Readonly<Record<(typeof INJECTOR_PRESSURES)[number],
 
 export const INJECTOR_FIELDS = {
   code: labelCode,
+  labelled: day,
   name: text(NAME_MAX),
   pressure: oneOf(INJECTOR_PRESSURES),
   maxKpa: number<Kilopascals>(0, 2000),

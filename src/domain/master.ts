@@ -8,6 +8,7 @@ export const MASTER_STATES = ['sound', 'worn', 'broken', 'lost'] as const;
 
 export const MASTER_FIELDS = {
   code: labelCode,
+  labelled: day,
   name: text(NAME_MAX),
   design: ref<DesignId>(),
   size: text(SIZE_MAX),

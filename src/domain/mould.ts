@@ -19,6 +19,8 @@ export type Injection = FieldsOf<typeof INJECTION_FIELDS>;
 
 export const MOULD_FIELDS = {
   code: labelCode,
+  /** Day a label was printed and put on. */
+  labelled: day,
   name: text(NAME_MAX),
   design: ref<DesignId>(),
   size: text(SIZE_MAX),

@@ -1,5 +1,5 @@
 import type { PeriodId, PlaceId } from './brand.ts';
-import { flag, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
+import { day, flag, listOf, NAME_MAX, NOTE_MAX, number, oneOf, ref, shape, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 export const PLACE_KINDS = ['room', 'cabinet', 'drawer', 'shelf', 'box', 'away'] as const;
@@ -11,6 +11,7 @@ const MM_MAX = 20_000;
 
 export const PLACE_FIELDS = {
   code: labelCode,
+  labelled: day,
   name: text(NAME_MAX),
   kind: oneOf(PLACE_KINDS),
   /** The place this one stands in. */

@@ -1,5 +1,5 @@
 import type { Celsius, Grams, Kilopascals } from './brand.ts';
-import { NAME_MAX, NOTE_MAX, number, oneOf, text, whole } from './field.ts';
+import { day, NAME_MAX, NOTE_MAX, number, oneOf, text, whole } from './field.ts';
 import { labelCode } from './label.ts';
 
 /** What a wax is for. Sticky wax only holds pieces in place and is not injected. */
@@ -9,6 +9,7 @@ export const WAX_PRESSURES = ['any', 'needs high', 'low only'] as const;
 
 export const WAX_FIELDS = {
   code: labelCode,
+  labelled: day,
   name: text(NAME_MAX),
   colour: text(40),
   /** How it behaves, in the studio's words. */

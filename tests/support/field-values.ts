@@ -103,6 +103,7 @@ const ANY: Values = {
   metals: (draw) => draw.some(METALS),
   route: of(ROUTES),
   made: (draw) => draw.day(),
+  labelled: (draw) => draw.day(),
   due: (draw) => draw.day(),
   order: (draw) => draw.tenths(-50, 50),
   keep: big,

@@ -10,6 +10,7 @@ import { NOUN_WORD, NOUNS_WORD } from '../title.ts';
 import type { Units } from '../units.ts';
 import { unconfirmed } from '../warning.ts';
 import { checkedFields, crossProblem } from './field-checks.ts';
+import { UNLABELLED } from './label-things.ts';
 import { allWritten } from './written.ts';
 
 export interface RecordThing {
@@ -28,8 +29,6 @@ export interface RecordThing {
 }
 
 export const LIKE_MAX = 200;
-/** Kinds that carry no label of their own. */
-const UNLABELLED: readonly Noun[] = ['period', 'want'];
 
 /** Writes down a thing that was not recorded before, or several alike. A name, or what it was made from, is enough. */
 export function planRecord(shelf: Shelf, desk: Desk, command: RecordThing): readonly Entry[] | Problem {
