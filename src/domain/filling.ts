@@ -13,7 +13,7 @@ export function isStanding(noun: Noun): noun is StandingNoun {
 }
 
 /** Whether a thing takes room where it stands: what was lost, sold or given away does not, though its record says where it was. */
-function takesRoom(thing: Thing): boolean {
+export function takesRoom(thing: Thing): boolean {
   return thing.at !== undefined && !(thing.retired && LEFT.includes(thing.retired.reason));
 }
 

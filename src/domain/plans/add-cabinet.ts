@@ -1,5 +1,8 @@
 import type { PlaceId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
+import { tenths } from '../drawing/box.ts';
+import { FRONTS_MAX } from '../drawing/drawing.ts';
+import { letterOf } from '../drawing/labels.ts';
 import type { Entry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
 import { isProblem, type Problem } from '../problem.ts';
@@ -22,7 +25,6 @@ export interface AddCabinet {
   readonly confirmed?: boolean | undefined;
 }
 
-const DRAWERS_MAX = 400;
 /** Board around and between the drawers, mm (common practice, no source). */
 const FRAME_MM = 18;
 const RAIL_MM = 6;
@@ -77,7 +79,7 @@ function gridProblem({ rows, columns, widthMm, heightMm }: AddCabinet): Problem 
   if (!Number.isInteger(rows) || rows < 1 || rows > 100) wrong['rows'] = 'Rows go from 1 to 100.';
   if (!Number.isInteger(columns) || columns < 1 || columns > 100) wrong['columns'] = 'Columns go from 1 to 100.';
   if (Object.keys(wrong).length === 0) {
-    if (rows * columns > DRAWERS_MAX) wrong['rows'] = `That is ${rows * columns} drawers; ${DRAWERS_MAX} fit in one cabinet here.`;
+    if (rows * columns > FRONTS_MAX) wrong['rows'] = `That is ${rows * columns} drawers; ${FRONTS_MAX} fit in one cabinet here.`;
     if ((widthMm - 2 * FRAME_MM) / columns - RAIL_MM < DRAWER_LEAST_MM)
       wrong['widthMm'] = `${columns} drawers side by side do not fit in that width.`;
     if ((heightMm - 2 * FRAME_MM) / rows - RAIL_MM < DRAWER_LEAST_MM)
@@ -90,14 +92,4 @@ function isTaken(shelf: Shelf, name: string): boolean {
   for (const place of shelf.things.place.values())
     if (place.kind === 'cabinet' && place.name?.toLowerCase() === name.toLowerCase()) return true;
   return false;
-}
-
-/** A, B … Z, AA, AB … */
-function letterOf(column: number): string {
-  const letter = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? letter : letterOf(Math.floor(column / 26) - 1) + letter;
-}
-
-function tenths(mm: number): number {
-  return Math.round(mm * 10) / 10;
 }
