@@ -4,9 +4,11 @@ import { defineConfig } from 'vitest/config';
 const browserTests = 'tests/browser/**/*.test.ts';
 const uiTests = 'tests/ui/**/*.test.{ts,tsx}';
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
+    // See tests/support/amount.ts.
+    env: mode === 'nightly' ? { MOULDKEEP_NIGHTLY: 'yes' } : {},
     // Properties and pictures take a while on two shared cores.
     testTimeout: 30_000,
     reporters: ['default', ['json', { outputFile: '.build/test-report.json' }]],
@@ -40,4 +42,4 @@ export default defineConfig({
       },
     ],
   },
-});
+}));

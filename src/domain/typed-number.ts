@@ -5,5 +5,6 @@ export function parseTypedNumber(typed: string): number | undefined | Problem {
   const bare = typed.replace(/[\s\u00a0\u202f]/g, '').replace('−', '-');
   if (bare === '') return undefined;
   if (!/^-?(\d+([.,]\d*)?|[.,]\d+)$/.test(bare)) return problem(`“${typed.trim().slice(0, 20)}” is not a number.`);
-  return Number(bare.replace(',', '.'));
+  const figure = Number(bare.replace(',', '.'));
+  return Number.isFinite(figure) ? figure : problem(`“${typed.trim().slice(0, 20)}…” is more than can be kept.`);
 }

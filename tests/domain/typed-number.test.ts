@@ -14,6 +14,6 @@ test.each([
   expect(parseTypedNumber(typed)).toBe(number);
 });
 
-test.each(['1e9', '1,2,3', '0x10', 'Infinity', '--2', '12 g', '<b>1</b>'])('“%s” is no number', (typed) => {
+test.each(['1e9', '1,2,3', '0x10', 'Infinity', '--2', '12 g', '<b>1</b>', '9'.repeat(400)])('“%s” is no number', (typed) => {
   expect(isProblem(parseTypedNumber(typed))).toBe(true);
 });

@@ -1,0 +1,98 @@
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { KILLS, LONG_MS, SEED } from '../support/amount.ts';
+import { makeProfile, openApp, removeProfile } from '../support/browser.ts';
+import { chance } from '../support/chance.ts';
+import { type Killable, launchKillable } from '../support/killable.ts';
+import type {} from '../support/killed-page.ts';
+import { serveTestPage } from '../support/test-page.ts';
+
+let site: Awaited<ReturnType<typeof serveTestPage>>;
+let profile = '';
+beforeAll(async () => {
+  site = await serveTestPage('tests/support/killed-page.ts');
+  profile = makeProfile();
+});
+afterAll(async () => {
+  await site.stop();
+  removeProfile(profile);
+});
+
+/** A big journal takes long to look through, so each studio is killed in a few times only; the last one is the app's own. */
+const KILLS_A_STUDIO = 5;
+const studioOf = (kill: number) => (kill >= KILLS - KILLS_A_STUDIO ? 'mouldkeep' : `studio-${Math.floor(kill / KILLS_A_STUDIO)}`);
+
+interface Round {
+  readonly studio: string;
+  readonly tabs: number;
+  readonly seed: number;
+  /** How long it may write. */
+  readonly ms: number;
+}
+
+async function openPage({ context }: Killable) {
+  const page = await context.newPage();
+  await page.goto(site.page);
+  return page;
+}
+
+/** Whether the studio is as the last kill must have left it: a line for each thing that is not. */
+async function look(browser: Killable, studio: string, saved: ReadonlySet<string>): Promise<readonly string[]> {
+  const page = await openPage(browser);
+  const { ids, wrong } = await page.evaluate((name) => window.killed.look(name), studio);
+  const there = new Set(ids);
+  return [...wrong, ...[...saved].filter((id) => !there.has(id)).map((id) => `${id} was shown as saved and is gone`)];
+}
+
+/** Looks at the studio, writes on in it, and kills the browser in the midst of that. */
+async function killed({ studio, tabs, seed, ms }: Round, saved: Set<string>): Promise<readonly string[]> {
+  const browser = await launchKillable(inject('chrome'), profile);
+  try {
+    await browser.context.exposeFunction('saved', (ids: readonly string[]) => {
+      for (const id of ids) saved.add(id);
+    });
+    const wrong = await look(browser, studio, saved);
+    const pages = await Promise.all(Array.from({ length: tabs }, () => openPage(browser)));
+    const ends = pages.map((page, tab) =>
+      page
+        .evaluate(([name, from]) => window.killed.write(name, from), [studio, seed + tab] as const)
+        .then(
+          () => 'it stopped writing',
+          (error: Error) => (/closed|crashed/i.test(error.message) ? '' : error.message),
+        ),
+    );
+    await new Promise((resolve) => setTimeout(resolve, ms));
+    await browser.kill();
+    return [...wrong, ...(await Promise.all(ends)).filter((end) => end !== '')];
+  } finally {
+    await browser.kill();
+  }
+}
+
+test(
+  `the browser killed ${KILLS} times while it writes: what was shown as saved is there, and nothing is half`,
+  async () => {
+    const next = chance(SEED);
+    const saved = new Map<string, Set<string>>();
+    for (let kill = 0; kill < KILLS; kill++) {
+      const studio = studioOf(kill);
+      const ids = saved.get(studio) ?? new Set<string>();
+      saved.set(studio, ids);
+      const round = { studio, tabs: kill % 3 === 2 ? 2 : 1, seed: SEED + 10 * kill, ms: 40 + Math.floor(next() * 400) };
+      expect(await killed(round, ids), `kill ${kill}, MOULDKEEP_SEED=${SEED}`).toEqual([]);
+    }
+    const browser = await launchKillable(inject('chrome'), profile);
+    try {
+      for (const [studio, ids] of saved) {
+        expect(ids.size).toBeGreaterThan(KILLS_A_STUDIO);
+        expect(await look(browser, studio, ids), `at the end, MOULDKEEP_SEED=${SEED}`).toEqual([]);
+      }
+    } finally {
+      await browser.kill();
+    }
+    const app = await openApp({ url: site.url, profile, path: '#/where?q=mould' });
+    await app.page.getByText('Mould 0.').first().waitFor();
+    app.assertQuiet();
+    await app.close();
+  },
+  LONG_MS,
+);
