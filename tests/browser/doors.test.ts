@@ -39,6 +39,8 @@ test('the list’s door opens the list, the empty cabinet’s an empty room, and
 test('the empty cabinet’s door shows where the first one is drawn', async () => {
   const page = await openDoors();
   await page.getByRole('button', { name: EMPTY_DOOR }).click();
+  await page.getByRole('dialog', { name: 'Add a cabinet' }).waitFor();
+  await page.getByRole('button', { name: 'Close' }).click();
   await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
   await page.getByRole('button', { name: 'Add a cabinet' }).waitFor();
 });
@@ -71,7 +73,6 @@ test('what is done in the demo stays in the demo; leaving it leads to the doors,
 test('what is recorded in the own studio is not in the demo', async () => {
   const page = await openDoors();
   await page.getByRole('button', { name: EMPTY_DOOR }).click();
-  await page.getByRole('button', { name: 'Add a cabinet' }).click();
   await page.getByLabel('What you call it').fill('Chest under the stairs');
   await page.getByRole('button', { name: /^Add it/ }).click();
   await page.locator('.front').first().waitFor();

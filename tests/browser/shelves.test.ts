@@ -114,10 +114,16 @@ test('on a desk the contents open beside the cabinet', async () => {
 test('an empty cabinet room says what belongs there, and one form draws the first cabinet', async () => {
   app = await openApp();
   await app.page.getByText('empty cabinet').first().click();
+  await app.page.getByRole('dialog', { name: 'Add a cabinet' }).waitFor();
+  await app.page.getByRole('button', { name: 'Close' }).click();
   await app.page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
   await app.page.getByRole('button', { name: 'Add a cabinet' }).click();
+  await app.page.getByText('Left empty, it is called Cabinet 1.').waitFor();
+  await app.page.getByLabel('Drawers side by side', { exact: true }).fill('90');
+  await app.page.getByLabel('Drawers one above the other', { exact: true }).fill('4');
   await app.page.getByRole('button', { name: /^Add it/ }).click();
-  await app.page.getByRole('dialog').getByText('Nothing was written here.').first().waitFor();
+  await app.page.locator('.field-problem', { hasText: '90 drawers side by side do not fit in that width.' }).waitFor();
+  await app.page.getByLabel('Drawers one above the other', { exact: true }).fill('6');
   await app.page.getByLabel('What you call it').fill('<b>Map chest</b>');
   await app.page.getByLabel('Drawers side by side', { exact: true }).fill('3');
   await app.page.getByRole('button', { name: 'Add it, with 18 drawers' }).click();

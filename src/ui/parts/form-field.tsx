@@ -14,11 +14,12 @@ interface FormFieldProps {
   editor: Editor;
   value: string;
   problem?: string | undefined;
+  autoFocus?: boolean;
   onChange: (value: string) => void;
 }
 
 /** One field of any noun, typed or chosen as its kind asks. */
-export function FormField({ noun, editor, value, problem, onChange }: FormFieldProps) {
+export function FormField({ noun, editor, value, problem, autoFocus = false, onChange }: FormFieldProps) {
   const units = useUnits();
   const label = editor.word ?? fieldWord(noun, editor.field);
   switch (editor.as) {
@@ -28,6 +29,7 @@ export function FormField({ noun, editor, value, problem, onChange }: FormFieldP
           label={label}
           value={value}
           max={editor.max}
+          autoFocus={autoFocus}
           problem={problem}
           onInput={onChange}
           {...(editor.lines ? { lines: editor.lines } : {})}

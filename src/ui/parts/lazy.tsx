@@ -1,9 +1,12 @@
-import type { ComponentType } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { ProblemNote } from './note.tsx';
 
 /** A screen whose code comes with the second load. */
-export function lazy<P extends object>(fetchScreen: () => Promise<ComponentType<P>>): ComponentType<P> {
+export function lazy<P extends object>(
+  fetchScreen: () => Promise<ComponentType<P>>,
+  meanwhile: ComponentChildren = <p class="wait">Opening…</p>,
+): ComponentType<P> {
   let loaded: ComponentType<P> | undefined;
   return function Lazy(props: P) {
     const [Part, setPart] = useState<ComponentType<P> | undefined>(() => loaded);
@@ -29,6 +32,6 @@ export function lazy<P extends object>(fetchScreen: () => Promise<ComponentType<
         />
       );
     }
-    return Part ? <Part {...props} /> : <p class="wait">Opening…</p>;
+    return Part ? <Part {...props} /> : meanwhile;
   };
 }

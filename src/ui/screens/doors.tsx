@@ -27,7 +27,7 @@ export function DoorsScreen({ onEnter }: { onEnter: () => void }) {
             A spreadsheet or a pasted table of moulds, masters, waxes or drawers. You see what each row becomes before anything is kept.
           </span>
         </button>
-        <button type="button" class="door" onClick={() => enter('#/')}>
+        <button type="button" class="door" onClick={() => enter('#/?add=cabinet')}>
           <Shape name="unknown" size={28} />
           <strong>Start with an empty cabinet</strong>
           <span>Draw a cabinet by rows and columns and put the first mould in it. A name and a place are enough.</span>

@@ -1,7 +1,9 @@
 import type { MouldId } from '../../domain/brand.ts';
+import { isBeginning } from '../../views/first-steps.ts';
 import { type MouldPage, mouldPageOf, type Named } from '../../views/mould-page.ts';
 import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
+import { Hint } from '../parts/hint.tsx';
 import { History } from '../parts/history.tsx';
 import { MouldNext } from '../parts/mould-next.tsx';
 import { MouldWhere } from '../parts/mould-where.tsx';
@@ -12,6 +14,7 @@ import { Screen } from '../parts/screen.tsx';
 import { StateMarks } from '../parts/states.tsx';
 import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRow } from '../parts/thing-row.tsx';
+import { Unsaid } from '../parts/unsaid.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
@@ -20,11 +23,17 @@ import { useUnits } from '../use-units.ts';
 export function MouldScreen({ id }: { id: string }) {
   const deps = useDeps();
   const units = useUnits();
-  const page = mouldPageOf(useShelf(), id as MouldId, deps.today(), units);
+  const shelf = useShelf();
+  const page = mouldPageOf(shelf, id as MouldId, deps.today(), units);
   if (!page) return <NoThing word="mould" />;
   return (
     <Screen title={page.title} tools={<ThingMore id={page.id} />} actions={<MouldNext page={page} />}>
       <div class="mould-page">
+        {page.code && isBeginning(shelf) && (
+          <Hint step="label">
+            write <strong class="code">{page.code}</strong> on the mould’s label. From then on a scan finds it.
+          </Hint>
+        )}
         <Head page={page} />
         <FlagList flags={page.flags} />
         {page.gradeNote && <p>“{page.gradeNote}”</p>}
@@ -62,6 +71,7 @@ export function MouldScreen({ id }: { id: string }) {
             <p class="note-text">{page.note}</p>
           </section>
         )}
+        <Unsaid id={page.id} />
         <History id={page.id} />
       </div>
     </Screen>

@@ -83,13 +83,15 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
 
   const names = namesFor(shelf, noun, values.typed['name']?.trim() || undefined, values.count);
 
-  const field = (editor: (typeof main)[number]) => (
+  // Whoever comes from a drawer has the thing in hand and its name in mind.
+  const field = (editor: (typeof main)[number], index?: number) => (
     <FormField
       key={editor.field}
       noun={noun}
       editor={editor}
       value={values.typed[editor.field] ?? ''}
       problem={says(editor.field) ?? says(editor.field.split('.')[0] ?? '')}
+      autoFocus={index === 0 && route.value.query.has('at')}
       onChange={(value) => set({ typed: { ...values.typed, [editor.field]: value } })}
     />
   );
@@ -120,7 +122,7 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
     >
       <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} anyway="Record it all the same" />
-      {main.map(field)}
+      {main.map((editor, index) => field(editor, index))}
       {isStanding(noun) && (
         <ThingPicker label="Where it stands" nouns={['place']} value={values.at} problem={says('at')} onPick={(at) => set({ at })} />
       )}
@@ -140,7 +142,7 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
       <PhotoField pictures={values.pictures} onChange={(pictures) => set({ pictures })} />
       <details class="more" open={isMoreOpen}>
         <summary>More about it</summary>
-        {more.map(field)}
+        {more.map((editor) => field(editor))}
         <Stepper
           label={`How many ${NOUNS_WORD[noun]} like this one`}
           value={values.count}

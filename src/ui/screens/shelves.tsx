@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { isBeginning } from '../../views/first-steps.ts';
 import { FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
@@ -8,6 +9,7 @@ import { CabinetPager } from '../parts/cabinet-pager.tsx';
 import { DrawerContents } from '../parts/drawer-contents.tsx';
 import { Elsewhere } from '../parts/elsewhere.tsx';
 import { HereStrip } from '../parts/here-strip.tsx';
+import { Hint } from '../parts/hint.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { Sheet } from '../parts/sheet.tsx';
@@ -27,7 +29,8 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
   // Until the first look is done the fronts of last time stay: they are the same but for what happened since.
   const fronts = seen || !early ? frontsOf(shelf, marksSeen()) : early;
   useRemembered(seen ? fronts : null);
-  const [isAdding, setAdding] = useState(false);
+  const isAsked = route.value.query.get('add') === 'cabinet';
+  const [isAdding, setAdding] = useState(isAsked);
   const add = () => setAdding(true);
   return (
     <Screen title="Shelves" hasBack={false} tools={<ShelvesTools onAddCabinet={add} />}>
@@ -36,7 +39,14 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
       ) : (
         <Cabinets fronts={fronts} asked={cabinet} />
       )}
-      {isAdding && <AddCabinetSheet onClose={() => setAdding(false)} />}
+      {isAdding && (
+        <AddCabinetSheet
+          onClose={() => {
+            setAdding(false);
+            if (isAsked) goInstead('#/');
+          }}
+        />
+      )}
     </Screen>
   );
 }
@@ -69,6 +79,7 @@ function NoCabinets({ onAdd, fronts }: { onAdd: () => void; fronts: Fronts }) {
 
 function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   const deps = useDeps();
+  const shelf = useShelf();
   const isDesk = useIsDesk();
   const drawer = route.value.query.get('drawer') ?? '';
   const sought = route.value.query.get('thing') ?? '';
@@ -95,6 +106,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   return (
     <div class="shelves">
       <div class="shelves-fronts">
+        {isBeginning(shelf) && !front && <Hint step="drawer">tap the drawer that your first mould lies in.</Hint>}
         <CabinetPager
           fronts={fronts}
           current={current}

@@ -14,6 +14,7 @@ import { StandsPart } from '../parts/stands.tsx';
 import { StateMarks } from '../parts/states.tsx';
 import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRows } from '../parts/thing-rows.tsx';
+import { Unsaid } from '../parts/unsaid.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
@@ -73,6 +74,7 @@ export function ThingScreen({ id }: { id: string }) {
           <ThingRows rows={rows} showsPlace />
         </section>
       ))}
+      <Unsaid id={page.id} />
       <History id={page.id} />
       {counted && isCounting && <CountSheet thing={counted} onClose={() => setCounting(false)} />}
     </Screen>
