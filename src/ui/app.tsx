@@ -7,11 +7,9 @@ import { ToastPart } from './parts/toast.tsx';
 import { UpdateNotice } from './parts/update-notice.tsx';
 import { isOnward, route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
-import { MouldScreen } from './screens/mould.tsx';
-import { PlaceScreen } from './screens/place.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
-import { WhereIsScreen } from './screens/where-is.tsx';
 import { useDeps } from './studio.tsx';
+import { afterPaint } from './turns.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
@@ -20,13 +18,19 @@ const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScr
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
+const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
+const PlaceScreen = lazy(async () => (await import('./screens/place.tsx')).PlaceScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
 const ThingScreen = lazy(async () => (await import('./screens/thing.tsx')).ThingScreen);
 const WaxScreen = lazy(async () => (await import('./screens/wax.tsx')).WaxScreen);
+const WhereIsScreen = lazy(async () => (await import('./screens/where-is.tsx')).WhereIsScreen);
+
+/** What a tap on the shelves most likely opens; fetched as soon as they are on the glass. */
+const NEXT = [WhereIsScreen, MouldScreen, PlaceScreen];
 
 function mouldScreen(id: string, verb: string | undefined): ComponentChildren {
   if (verb === 'run') return <RunScreen id={id} />;
@@ -90,6 +94,13 @@ export function App() {
     () => deps.isDemo || deps.keeper.shelf().entries > 0 || deps.settings.get<boolean>('entered') === true,
   );
   useTheme();
+  useEffect(
+    () =>
+      afterPaint(() => {
+        for (const screen of NEXT) screen.fetch();
+      }),
+    [],
+  );
   const { parts } = route.value;
   const key = parts.join('/');
   useLayoutEffect(() => {

@@ -82,7 +82,7 @@ export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWE
   const things = coded ? [coded, ...others.filter((thing) => thing !== coded)].slice(0, most) : others;
   return {
     ...(isProblem(years) ? {} : { years: yearsSay(years, dated.length) }),
-    periods: periods.map((period) => periodAnswer(shelf, period, periods.length === 1 ? PLACES_MAX : PLACES_EACH)),
+    periods: periods.map((period) => periodAnswer(shelf, period, periods.length === 1 && most >= ANSWERS_MAX ? PLACES_MAX : PLACES_EACH)),
     things: things.map((thing) => thingAnswer(shelf, thing, units)),
     more: Math.max(0, count - things.length),
     corrections: found.corrections,

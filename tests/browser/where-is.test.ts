@@ -88,7 +88,7 @@ test('a century is answered with the periods that overlap it', async () => {
   const { page } = await openSearch();
   await page.locator('#where-query').fill('4th century BC');
   await page.getByText(/^\d periods overlap the 4th century BC:$/).waitFor();
-  expect(await page.locator('.period').count()).toBeGreaterThan(1);
+  await expect.poll(() => page.locator('.period').count()).toBeGreaterThan(1);
   await page.locator('#where-query').fill('the 1950s');
   await page.getByText(/the 1950s[.:]$/).waitFor();
 });

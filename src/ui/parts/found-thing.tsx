@@ -15,7 +15,7 @@ export function FoundThing({ thing }: { thing: ThingAnswer }) {
       <a class="row-link" href={shows}>
         {thing.picture && (
           <span class="row-picture">
-            <Picture sha={thing.picture} alt="" />
+            <Picture key={thing.picture} sha={thing.picture} alt="" />
           </span>
         )}
         <span class="row-words">

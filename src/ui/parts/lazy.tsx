@@ -2,13 +2,16 @@ import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { ProblemNote } from './note.tsx';
 
+/** Its code can be fetched before it is shown, so that the tap that opens it need not wait. */
+type Fetched<P> = ComponentType<P> & { readonly fetch: () => void };
+
 /** A screen whose code comes with the second load. */
 export function lazy<P extends object>(
   fetchScreen: () => Promise<ComponentType<P>>,
   meanwhile: ComponentChildren = <p class="wait">Opening…</p>,
-): ComponentType<P> {
+): Fetched<P> {
   let loaded: ComponentType<P> | undefined;
-  return function Lazy(props: P) {
+  function Lazy(props: P) {
     const [Part, setPart] = useState<ComponentType<P> | undefined>(() => loaded);
     const [isBroken, setBroken] = useState(false);
     useEffect(() => {
@@ -33,5 +36,13 @@ export function lazy<P extends object>(
       );
     }
     return Part ? <Part {...props} /> : meanwhile;
-  };
+  }
+  Lazy.fetch = () =>
+    void fetchScreen().then(
+      (part) => {
+        loaded = part;
+      },
+      () => undefined, // Said when it is opened.
+    );
+  return Lazy;
 }

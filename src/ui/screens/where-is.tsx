@@ -23,6 +23,9 @@ export function WhereIsScreen(_: object) {
   useEffect(() => inTurns(readyInSlices(shelf)), [shelf]);
   const isSettled = useSettled(query);
   useKeptQuery(query, isSettled);
+  const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
+  const [begun, answered] = [useRef(''), useRef('')];
+  (isBeginning ? begun : answered).current = query;
   return (
     <Screen title="Where is…" hasBack={false}>
       <search class="search">
@@ -58,11 +61,13 @@ export function WhereIsScreen(_: object) {
           </button>
         )}
       </search>
-      {query.trim() === '' || (query.trim().length === 1 && !isSettled) ? (
-        <Periods onPick={setQuery} typed={query} />
-      ) : (
-        <Answers query={query} isSettled={isSettled} />
-      )}
+      {/* Kept and refilled rather than made anew: at the letter where one gives way to the other, that was most of the work. */}
+      <div hidden={isBeginning}>
+        {answered.current !== '' && <Answers query={answered.current} isSettled={isSettled && !isBeginning} />}
+      </div>
+      <div hidden={!isBeginning}>
+        <Periods onPick={setQuery} typed={begun.current} />
+      </div>
     </Screen>
   );
 }
@@ -124,13 +129,13 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
           <p>Try fewer letters, or another word: a design, a period, a drawer, a wax, a word of a note.</p>
         </Empty>
       )}
-      {periods.map((period) => (
-        <FoundPeriod key={period.id} period={period} />
+      {periods.map((period, row) => (
+        <FoundPeriod key={row} period={period} />
       ))}
       {things.length > 0 && (
         <ul class="list">
-          {things.map((thing) => (
-            <FoundThing key={thing.id} thing={thing} />
+          {things.map((thing, row) => (
+            <FoundThing key={row} thing={thing} />
           ))}
         </ul>
       )}
@@ -140,7 +145,7 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
 }
 
 /** Things and periods, as many as are first seen on a phone: drawing the rest would hold up the next letter. */
-const AT_ONCE = [4, 2] as const;
+const AT_ONCE = [3, 1] as const;
 const SETTLED_MS = 250;
 
 /**
