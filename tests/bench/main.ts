@@ -5,6 +5,7 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { serveApp } from '../../.config/server.mjs';
 import { findBrowser } from '../support/find-browser.ts';
 import { quietFlags } from '../support/quiet-flags.ts';
+import { calibration } from './calibration.ts';
 import { benchDecode, type DecodeRow } from './decode.ts';
 import { firstLoad } from './first-load.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
@@ -43,6 +44,7 @@ export async function main({ siteDir, appDir }: { siteDir: string; appDir: strin
       },
     );
     figures.push(...labels(await benchDecode()));
+    figures.push(...calibration());
   } finally {
     await server.stop();
   }
