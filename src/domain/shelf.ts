@@ -5,6 +5,7 @@ import type { Fields } from './fields.ts';
 import type { Grade } from './grade.ts';
 import { type IdOf, NOUNS, type Noun } from './noun.ts';
 import type { Retirement } from './retirement.ts';
+import type { Reading } from './size/reading.ts';
 import type { StudioFields } from './studio.ts';
 
 /** What every thing on the shelf has besides its fields. */
@@ -25,9 +26,10 @@ interface Standing<N extends Noun> {
   readonly looks?: readonly Sha256[];
   readonly retired?: { readonly on: Day; readonly reason: Retirement };
   readonly aside?: { readonly [K in FlagKind]?: Day };
+  /** The last reading of each named dimension, and of the weight; `on` is the day of the last of them. */
   readonly measured?: {
     readonly on: Day;
-    readonly sizes?: readonly { readonly name: string; readonly mm: number }[];
+    readonly sizes?: readonly Reading[];
     readonly grams?: number;
   };
 }
