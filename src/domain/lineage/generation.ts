@@ -47,15 +47,20 @@ function isBeginning(thing: Kin): boolean {
 /** Whether a thing should have come from something that nobody wrote down, or whose record is not here. */
 export function hasUnknownParent(shelf: Shelf, thing: Kin): boolean {
   const parents = parentsOf(shelf, thing);
-  return parents.length === 0 ? !isBeginning(thing) && !(thing.noun === 'master' && thing.kind === undefined) : parents.some((id) => !kinOf(shelf, id));
+  return parents.length === 0
+    ? !isBeginning(thing) && !(thing.noun === 'master' && thing.kind === undefined)
+    : parents.some((id) => !kinOf(shelf, id));
 }
 
 /** “Generation 2: a copy of a copy.” */
 export function generationInWords(thing: Kin, { count, isLeast }: Generation): string {
   const begins = isLeast ? ' Where it began is not recorded.' : '';
   const number = isLeast && count > 0 ? `Generation ${count} at least` : `Generation ${count}`;
-  if (thing.noun === 'mould') return `${number}: moulded from ${count === 1 ? 'the original' : copyOf(count - 1)}.${begins}`;
-  return count === 0 ? `${number}: ${isLeast ? 'taken for an original' : 'an original'}.${begins}` : `${number}: ${copyOf(count)}.${begins}`;
+  if (thing.noun === 'mould')
+    return `${number}: moulded from ${count > 1 ? copyOf(count - 1) : isLeast ? 'what is taken for an original' : 'the original'}.${begins}`;
+  return count === 0
+    ? `${number}: ${isLeast ? 'taken for an original' : 'an original'}.${begins}`
+    : `${number}: ${copyOf(count)}.${begins}`;
 }
 
 function copyOf(times: number): string {

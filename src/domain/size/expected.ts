@@ -90,8 +90,7 @@ function baseOf(shelf: Shelf, mould: Mould): Base | undefined {
   const steps: Step[] = [];
   for (const { thing, steps: own } of lineUp(shelf, mould)) {
     const readings = thing.noun === 'mould' ? [] : readingsOf(thing);
-    const reading =
-      readings.find(({ name }) => wanted.some((each) => sameDimension(each, name))) ?? (isRing ? undefined : readings.at(-1));
+    const reading = readings.find(({ name }) => wanted.some((each) => sameDimension(each, name))) ?? (isRing ? undefined : readings.at(-1));
     if (reading) return { thing, reading, steps };
     steps.push(...own);
   }
@@ -133,4 +132,3 @@ export function smallerThanLabel(shelf: Shelf, mould: Mould): Smaller | undefine
 function isOfLabel(name: string, { isRing }: Rung): boolean {
   return (isRing ? INSIDE : ['length']).some((each) => sameDimension(each, name));
 }
-

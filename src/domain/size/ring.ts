@@ -28,7 +28,7 @@ const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 /** How far printed charts lie apart, mm of circumference. */
 export const CHARTS_DISAGREE_MM = 0.5;
 export const RING_CAUTION =
-  'Printed charts disagree by up to half a millimetre. Trust the millimetres; the letters and numbers are names for them.';
+  'Printed charts disagree by half a millimetre. Trust the millimetres; the letters and numbers are names for them.';
 
 export const usIndex = (diameterMm: number) => (diameterMm - US_START_MM) / US_STEP_MM;
 export const usDiameter = (size: number) => US_START_MM + US_STEP_MM * size;
