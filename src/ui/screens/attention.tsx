@@ -13,6 +13,7 @@ import { Mark } from '../parts/mark.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { SetAsideSheet } from '../parts/set-aside-sheet.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { sayOutcome } from '../parts/toast.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
@@ -64,6 +65,7 @@ export function AttentionScreen(_: object) {
           onMore={() => setShown(new Map(shown).set(group.kind, (shown.get(group.kind) ?? FEW) + MORE))}
         />
       ))}
+      {list.count > 0 && <TakeList shown={{ of: 'attention' }} />}
       {list.aside.length > 0 && <Aside items={list.aside} />}
       {open && <SetAsideSheet key={`${open.flag.of} ${open.flag.kind}`} item={open} onClose={() => setOpen(undefined)} />}
     </Screen>

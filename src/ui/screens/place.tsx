@@ -13,6 +13,7 @@ import { MiniFront } from '../parts/mini-front.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StateMarks } from '../parts/states.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRows } from '../parts/thing-rows.tsx';
 import { to } from '../router.ts';
@@ -36,6 +37,7 @@ export function PlaceScreen({ id }: { id: string }) {
         <p>Recorded, but nobody has said where. Scan them into a drawer, or open one and move it.</p>
         {rows.length === 0 && <Empty title="Everything has a place" />}
         <ThingRows rows={rows} />
+        {rows.length > 0 && <TakeList shown={{ of: 'rows', title: 'Standing nowhere', rows }} />}
       </Screen>
     );
   }
@@ -110,6 +112,7 @@ export function PlaceScreen({ id }: { id: string }) {
           <h2 class="section">{isAway ? 'What is there, until when' : 'What stands here'}</h2>
           {page.rows.length === 0 && <p>Nothing stands here.</p>}
           <ThingRows rows={page.rows} />
+          {page.rows.length > 0 && <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />}
         </section>
       )}
       <History id={page.id} />

@@ -8,6 +8,7 @@ import { FoundThing } from '../parts/found-thing.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { route, to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
 import { inTurns } from '../turns.ts';
@@ -140,6 +141,7 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
         </ul>
       )}
       {isSettled && more > 0 && <p class="search-more">and {more} more. Another word or letter narrows it.</p>}
+      {isSettled && !isNothing && <TakeList shown={{ of: 'answers', query }} />}
     </div>
   );
 }
