@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { lastCopy } from '../../actions/save-journal.ts';
-import { LinkButton } from '../parts/button.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { CopyCard } from '../parts/settings-copy.tsx';
 import { InstallCard, LookCard, WhoCard } from '../parts/settings-device.tsx';
 import { KeepingCard } from '../parts/settings-keeping.tsx';
+import { ListsCard } from '../parts/settings-lists.tsx';
 import { RepairCard } from '../parts/settings-repair.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
 import { UnitsCard } from '../parts/settings-units.tsx';
@@ -24,10 +24,7 @@ export function SettingsScreen() {
       <UnitsCard />
       <WhoCard />
       <LookCard />
-      <section class="card">
-        <h2>Lists</h2>
-        <LinkButton href="#/bring-in">Bring in my list</LinkButton>
-      </section>
+      <ListsCard />
       <RepairCard />
     </Screen>
   );
