@@ -63,6 +63,7 @@ const place = part(
 const cabinet = part('Cabinet', 'cupboard, room, unit, rack, case, cabinet no, chest');
 const retired = part('Out of use', 'retired because, why out of use, retirement', retirementCell);
 const retiredOn = part('Out of use since', 'retired on, out of use on', dayCell);
+const labelled = field('Label put on', 'labelled, label printed on, label on since, labelled on', dayCell);
 const waxName = part('Wax', 'wax colour, wax type, wax used, preferred wax, best wax, injection wax');
 
 export const COLUMNS = {
@@ -98,6 +99,7 @@ export const COLUMNS = {
     holdS: part('Hold time', 'hold, hold s, hold seconds, dwell, seconds', numberCell('seconds')),
     expectedShots: field('Shots expected', 'expected shots, life, expected life, max shots, shot limit', count),
     masters: part('Further masters', 'more masters, other masters'),
+    labelled,
     retired,
     retiredOn,
     note,
@@ -118,6 +120,7 @@ export const COLUMNS = {
     material: field('Material', 'metal, made of, medium, substance'),
     made: field('Made on', 'made, date made, date, year, created, acquired', dayCell),
     lengthMm: field('Length', 'length mm, long, mm, measure, height, width, diameter', mm),
+    labelled,
     retired,
     retiredOn,
     note,
@@ -136,6 +139,7 @@ export const COLUMNS = {
     waxGrams: field('Wax weight', 'weight, wax g, wax grams, grams, g, weight g', grams),
     keep: field('Keep on hand', 'stock level, minimum, min stock, keep, level, minimum stock, min, target stock', count),
     also,
+    labelled,
     retired,
     retiredOn,
     note,
@@ -172,6 +176,7 @@ export const COLUMNS = {
     keepGrams: field('Order below', 'reorder, minimum, min stock, reorder level, order at, keep', grams),
     place,
     cabinet,
+    labelled,
     retired,
     retiredOn,
     note,
@@ -191,6 +196,7 @@ export const COLUMNS = {
     order: field('Order on the list', 'order, sequence', orderCell),
     open: field('Open shelf', 'open, open front', yesNoCell),
     holder: field('Who has it', 'holder, lent to, person, with'),
+    labelled,
     retired,
     retiredOn,
     note,

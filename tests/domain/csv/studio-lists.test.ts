@@ -97,6 +97,7 @@ const VALUES: Readonly<Record<Target, Readonly<Record<string, fc.Arbitrary<unkno
     order: figure(-1e6, 1e6),
     holder: words(120),
     open: fc.boolean(),
+    labelled: day,
     note: words(200),
   },
   design: {
@@ -113,6 +114,7 @@ const VALUES: Readonly<Record<Target, Readonly<Record<string, fc.Arbitrary<unkno
     waxGrams: figure(0, 100_000),
     keep: whole(0, 1_000_000),
     also: words(200),
+    labelled: day,
     note: words(200),
   },
   master: {
@@ -124,6 +126,7 @@ const VALUES: Readonly<Record<Target, Readonly<Record<string, fc.Arbitrary<unkno
     material: words(60),
     made: day,
     lengthMm: figure(0.1, 5000),
+    labelled: day,
     note: words(200),
   },
   wax: {
@@ -140,6 +143,7 @@ const VALUES: Readonly<Record<Target, Readonly<Record<string, fc.Arbitrary<unkno
     pressureHighKpa: figure(0, 1000),
     deliveryDays: whole(0, 730),
     keepGrams: figure(0, 10_000_000),
+    labelled: day,
     note: words(200),
   },
   mould: {
@@ -158,6 +162,7 @@ const VALUES: Readonly<Record<Target, Readonly<Record<string, fc.Arbitrary<unkno
       .record({ waxC: figure(20, 150), pressureKpa: figure(0, 1000), holdS: figure(0, 600) }, { requiredKeys: [] })
       .filter((each) => Object.keys(each).length > 0),
     expectedShots: whole(1, 1_000_000),
+    labelled: day,
     note: words(200),
   },
 };

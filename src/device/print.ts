@@ -1,0 +1,24 @@
+export interface PaperMm {
+  readonly wide: number;
+  readonly tall: number;
+}
+
+/**
+ * Makes printing show nothing of the app but what is marked for this `job`, on paper of this size without margins. Returns how to undo
+ * it. Safari before 18.2 ignores `@page { size }` and prints on the paper chosen in its own window.
+ */
+export function preparePrint(job: string, paper: PaperMm): () => void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(`@page { size: ${paper.wide}mm ${paper.tall}mm; margin: 0 }`);
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  document.documentElement.dataset['print'] = job;
+  return () => {
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== sheet);
+    delete document.documentElement.dataset['print'];
+  };
+}
+
+/** Opens the print window, once what is to be printed has been drawn. */
+export function openPrintWindow(): void {
+  requestAnimationFrame(() => setTimeout(() => window.print()));
+}
