@@ -136,7 +136,8 @@ function judge(
   const thing = bench.of('mould', of) ?? bench.of('master', of);
   if (!thing) return;
   const mine = bench.edit(thing);
-  clear(mine, 'gradeNote', 'nextLook');
+  // A look settles what was drifting: the next runs are judged afresh.
+  clear(mine, 'gradeNote', 'nextLook', 'drift');
   const nextLook = entry.kind === 'inspected' ? entry.next : undefined;
   Object.assign(mine, { grade, gradeOn: entry.on, faults }, defined({ gradeNote: entry.note, nextLook }));
 }

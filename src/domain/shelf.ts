@@ -45,6 +45,14 @@ export interface Run {
   readonly holdS?: number;
 }
 
+/** A rise of a mould's rejects that is being watched: since when, waxes and rejects since then, and how strong the signs are. */
+export interface Drift {
+  readonly since: Day;
+  readonly waxes: number;
+  readonly rejects: number;
+  readonly sign: number;
+}
+
 interface Graded {
   /** Last judgement, by inspection or failure. */
   readonly grade?: Grade;
@@ -61,6 +69,7 @@ interface MouldTallies extends Graded {
   readonly byFault?: { readonly [K in WaxFault]?: number };
   /** The last runs, oldest first, at most RUNS_KEPT. */
   readonly runs?: readonly Run[];
+  readonly drift?: Drift;
   /** Castings sound and scrap known to have come from it. */
   readonly sound?: number;
   readonly scrap?: number;
