@@ -12,7 +12,7 @@ interface Record {
   readonly drift?: Drift;
 }
 
-function after(before: Record, good: number, rejects: number): Record {
+function withRun(before: Record, good: number, rejects: number): Record {
   const drift = driftAfter(before, { on: day('2024-06-07'), good, rejects });
   return { good: before.good + good, rejects: before.rejects + rejects, ...(drift ? { drift } : {}) };
 }
@@ -21,25 +21,25 @@ describe('rejects watched run by run', () => {
   const steady: Record = { good: 190, rejects: 10 };
 
   it('remembers nothing while all is well, and forgets when it is well again', () => {
-    expect(after(steady, 20, 1).drift).toBeUndefined();
-    const bad = after(steady, 14, 6);
+    expect(withRun(steady, 20, 1).drift).toBeUndefined();
+    const bad = withRun(steady, 14, 6);
     expect(bad.drift).toMatchObject({ since: '2024-06-07', waxes: 20, rejects: 6 });
     let now = bad;
-    for (let run = 0; run < 6; run++) now = after(now, 20, 0);
+    for (let run = 0; run < 6; run++) now = withRun(now, 20, 0);
     expect(now.drift).toBeUndefined();
   });
 
   it('adds up signs from run to run, and tells of a run that is bad beyond doubt at once', () => {
-    const once = after(steady, 17, 3);
-    const twice = after(once, 17, 3);
+    const once = withRun(steady, 17, 3);
+    const twice = withRun(once, 17, 3);
     expect(twice.drift).toMatchObject({ since: '2024-06-07', waxes: 40, rejects: 6 });
     expect(twice.drift?.sign).toBeGreaterThan(once.drift?.sign ?? 0);
-    expect(after(steady, 5, 15).drift?.sign).toBeGreaterThan(ALARM);
+    expect(withRun(steady, 5, 15).drift?.sign).toBeGreaterThan(ALARM);
   });
 
   it('waits for a record of its own', () => {
-    expect(after({ good: OWN_WAXES - 1, rejects: 0 }, 5, 15).drift).toBeUndefined();
-    expect(after({ good: OWN_WAXES, rejects: 0 }, 5, 15).drift).toBeDefined();
+    expect(withRun({ good: OWN_WAXES - 1, rejects: 0 }, 5, 15).drift).toBeUndefined();
+    expect(withRun({ good: OWN_WAXES, rejects: 0 }, 5, 15).drift).toBeDefined();
   });
 
   it('changes nothing with a run without waxes', () => {
@@ -67,7 +67,7 @@ function watch(
   let alarms = 0;
   for (let run = 1; run <= runs; run++) {
     const made = waxesOf(share, clumps, 4 + Math.floor(next() * 27), next);
-    mould = after(mould, made.good, made.rejects);
+    mould = withRun(mould, made.good, made.rejects);
     if (!mould.drift || mould.drift.sign < ALARM || mould.drift.rejects < 3) continue;
     first = Math.min(first, run);
     alarms += 1;
