@@ -1,6 +1,7 @@
 import type { Code } from '../brand.ts';
 import { nounOfCode, parseCode } from '../label.ts';
 import { isProblem } from '../problem.ts';
+import { aName, badName } from './bad-name.ts';
 import type { PlaceFinder } from './find-place.ts';
 import type { KnownThing } from './known.ts';
 import { Leads } from './leads.ts';
@@ -34,6 +35,8 @@ export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan 
   const { target, register } = planning;
   if (row.broken !== undefined) return unreadable(row, [row.broken]);
   if (cells.broken.length > 0) return unreadable(row, cells.broken);
+  const bad = badName(cells, target);
+  if (bad) return unreadable(row, [bad]);
   const code = codeOf(planning, cells);
   if (code.broken) return unreadable(row, [code.broken]);
   if (code.thing) {
@@ -41,7 +44,8 @@ export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan 
     return exists(planning, row, code.thing.name ?? code.value ?? '', code.thing);
   }
   const name = nameOf(cells, code.value === undefined);
-  if (name !== undefined && name.length > 120) return unreadable(row, ['Name: it is longer than 120 characters.']);
+  const kept = name === undefined ? undefined : aName(name);
+  if (isProblem(kept)) return unreadable(row, [`Name: ${kept.says}`]);
   if (target === 'place') return planPlace(planning, row, cells, name, code.value);
   const isUnnamed = name === undefined && code.value === undefined;
   if (isUnnamed && (target === 'design' || target === 'wax' || cells.parts['design'] === undefined)) {
