@@ -18,6 +18,7 @@ const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScr
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
+const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
@@ -68,6 +69,8 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <EditScreen id={first} />;
     case 'bring-in':
       return <BringInScreen />;
+    case 'labels':
+      return <LabelsScreen />;
     case 'settings':
       return <SettingsScreen />;
     case 'c':

@@ -25,6 +25,10 @@ export function SettingsScreen() {
       <WhoCard />
       <LookCard />
       <ListsCard />
+      <section class="card">
+        <h2>Labels</h2>
+        <LinkButton href="#/labels">Print labels</LinkButton>
+      </section>
       <RepairCard />
     </Screen>
   );
