@@ -67,13 +67,16 @@ async function markUsed(): Promise<void> {
   }
 }
 
+/** The pages are drawn, and printing shows nothing else. */
+const readied = () => app.page.locator('html[data-print] .print-page').first().waitFor({ state: 'attached' });
+
 async function print(dpi = 72): Promise<readonly PrintedPage[]> {
   const { page } = app;
   await page
     .locator('.screen-actions')
     .getByRole('button', { name: /^Print/ })
     .click();
-  await page.locator('.print-page').first().waitFor({ state: 'attached' });
+  await readied();
   return printedPages(page, dpi);
 }
 
@@ -146,7 +149,7 @@ test('the test bar has its length, and a correction makes up for a printer that 
   ] as const) {
     await page.getByLabel('The bar of 100 mm measures').fill(measured);
     await page.getByRole('button', { name: 'Print a test page' }).click();
-    await expect.poll(async () => page.locator('.print-page').count()).toBe(1);
+    await readied();
     const [printed] = await printedPages(page, 600);
     if (!printed) throw new Error('nothing was printed');
     const { picture } = printed;
