@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { lastCopy } from '../../actions/save-journal.ts';
+import { LinkButton } from '../parts/button.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { CopyCard } from '../parts/settings-copy.tsx';
 import { InstallCard, LookCard, WhoCard } from '../parts/settings-device.tsx';
