@@ -1,15 +1,17 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { Pane } from './pane.tsx';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
 import { Empty } from './parts/note.tsx';
 import { ToastPart } from './parts/toast.tsx';
 import { UpdateNotice } from './parts/update-notice.tsx';
-import { isOnward, route } from './router.ts';
+import { isOnward, listBehind, parseRoute, route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
+import { useIsDesk } from './use-size.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
@@ -32,6 +34,9 @@ const WhereIsScreen = lazy(async () => (await import('./screens/where-is.tsx')).
 
 /** What a tap on the shelves most likely opens; fetched as soon as they are on the glass. */
 const NEXT = [WhereIsScreen, MouldScreen, PlaceScreen];
+
+/** Screens that show one thing, or something done to it: a desk keeps the list they were opened from beside them. */
+const BESIDE_LISTS = ['place', 'mould', 'thing', 'new', 'many', 'edit', 'move'];
 
 function mouldScreen(id: string, verb: string | undefined): ComponentChildren {
   if (verb === 'run') return <RunScreen id={id} />;
@@ -104,12 +109,17 @@ export function App() {
       }),
     [],
   );
-  const { parts } = route.value;
+  const isDesk = useIsDesk();
+  const here = route.value;
+  const { parts } = here;
   const key = parts.join('/');
+  const behind = isDesk && BESIDE_LISTS.includes(parts[0] ?? '') ? listBehind() : '';
+  const list = useMemo(() => parseRoute(behind), [behind]);
+  const listKey = list.parts.join('/');
+  const hasList = behind !== '' && listKey !== key;
   useLayoutEffect(() => {
     if (isOnward) window.scrollTo(0, 0);
   }, [key]);
-  const screen = useMemo(() => screenAt(parts), [key]);
   if (!hasEntered && parts[0] !== 'bring-in') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
     <div class="app">
@@ -122,8 +132,9 @@ export function App() {
         )}
         <UpdateNotice />
       </aside>
-      <div class="app-screen" key={key}>
-        {screen}
+      <div class={hasList ? 'panes' : undefined}>
+        {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
+        <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />
       </div>
       <ToastPart />
       <CountedBar />

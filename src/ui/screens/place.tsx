@@ -4,6 +4,7 @@ import { countsInWords, markInWords } from '../../views/front-words.ts';
 import { frontsOf } from '../../views/fronts.ts';
 import { type PlacePage, placePage, rowsNowhere } from '../../views/place-page.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
+import { usePane } from '../pane.tsx';
 import { LinkButton } from '../parts/button.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { FrontList } from '../parts/front-list.tsx';
@@ -28,6 +29,7 @@ const NOWHERE = 'nowhere';
 export function PlaceScreen({ id }: { id: string }) {
   const shelf = useShelf();
   const units = useUnits();
+  const { isBeside } = usePane();
   const attention = attentionOf(shelf, useDeps().today(), units);
   const flagsTo = (thing: string) => attentionTo(attention, thing);
   if (id === NOWHERE) {
@@ -115,7 +117,7 @@ export function PlaceScreen({ id }: { id: string }) {
           {page.rows.length > 0 && <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />}
         </section>
       )}
-      <History id={page.id} />
+      {!isBeside && <History id={page.id} />}
     </Screen>
   );
 }

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
 import { allPeriods, periodsBeginning, readyInSlices, whereIs } from '../../views/where-is.ts';
+import { usePane } from '../pane.tsx';
 import { LinkButton } from '../parts/button.tsx';
 import { FoundPeriod } from '../parts/found-period.tsx';
 import { FoundThing } from '../parts/found-thing.tsx';
@@ -9,7 +10,7 @@ import { Icon } from '../parts/icon.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { TakeList } from '../parts/take-list.tsx';
-import { route, to } from '../router.ts';
+import { keepList, to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
 import { inTurns } from '../turns.ts';
 import { useUnits } from '../use-units.ts';
@@ -17,13 +18,16 @@ import { useUnits } from '../use-units.ts';
 /** Finds where anything stands, by a few letters, a code or a year. */
 export function WhereIsScreen(_: object) {
   const shelf = useShelf();
-  const [query, setQuery] = useState(() => route.value.query.get('q') ?? '');
+  const { here, isBeside, isDesk } = usePane();
+  const [query, setQuery] = useState(() => here.query.get('q') ?? '');
   const box = useRef<HTMLInputElement>(null);
-  useEffect(() => box.current?.focus(), []);
+  useEffect(() => {
+    if (!isBeside) box.current?.focus();
+  }, []);
   // Made before the first letter, so that it too is answered at once; after the screen is drawn.
   useEffect(() => inTurns(readyInSlices(shelf)), [shelf]);
   const isSettled = useSettled(query);
-  useKeptQuery(query, isSettled);
+  useKeptQuery(query, isSettled, isBeside);
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
   const [begun, answered] = [useRef(''), useRef('')];
   (isBeginning ? begun : answered).current = query;
@@ -64,7 +68,7 @@ export function WhereIsScreen(_: object) {
       </search>
       {/* Kept and refilled rather than made anew: at the letter where one gives way to the other, that was most of the work. */}
       <div hidden={isBeginning}>
-        {answered.current !== '' && <Answers query={answered.current} isSettled={isSettled && !isBeginning} />}
+        {answered.current !== '' && <Answers query={answered.current} isSettled={isSettled && !isBeginning} opensThing={isDesk} />}
       </div>
       <div hidden={!isBeginning}>
         <Periods onPick={setQuery} typed={begun.current} />
@@ -104,7 +108,7 @@ function Periods({ onPick, typed }: { onPick: (query: string) => void; typed: st
   );
 }
 
-function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
+function Answers({ query, isSettled, opensThing }: { query: string; isSettled: boolean; opensThing: boolean }) {
   const shelf = useShelf();
   const units = useUnits();
   const { periods, things, more, corrections, years } = useMemo(
@@ -136,7 +140,7 @@ function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
       {things.length > 0 && (
         <ul class="list">
           {things.map((thing, row) => (
-            <FoundThing key={row} thing={thing} />
+            <FoundThing key={row} thing={thing} opensThing={opensThing} />
           ))}
         </ul>
       )}
@@ -152,11 +156,11 @@ const SETTLED_MS = 250;
 
 /**
  * Keeps the query in the address for coming back, without a step of history for every letter: once it stands still, or something is
- * tapped. Done at every letter it took longer than the search. The entry's state is the router's.
+ * tapped. Done at every letter it took longer than the search.
  */
-function useKeptQuery(query: string, isSettled: boolean): void {
+function useKeptQuery(query: string, isSettled: boolean, isBeside: boolean): void {
   useEffect(() => {
-    const keep = () => window.history.replaceState(window.history.state, '', to(['where'], query === '' ? {} : { q: query }));
+    const keep = () => keepList(to(['where'], query === '' ? {} : { q: query }), isBeside);
     if (isSettled) return keep();
     document.addEventListener('pointerdown', keep, { capture: true, once: true });
     const keepOnEnter = (event: KeyboardEvent) => {
@@ -167,7 +171,7 @@ function useKeptQuery(query: string, isSettled: boolean): void {
       document.removeEventListener('pointerdown', keep, { capture: true });
       document.removeEventListener('keydown', keepOnEnter, { capture: true });
     };
-  }, [query, isSettled]);
+  }, [query, isSettled, isBeside]);
 }
 
 /** Whether the query has stood still for a moment. */
