@@ -19,6 +19,7 @@ const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).
 const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScreen);
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
+const Keyboard = lazy(async () => (await import('./parts/keyboard.tsx')).Keyboard, null);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
 const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
@@ -139,6 +140,7 @@ export function App() {
       <ToastPart />
       <CountedBar />
       <AttentionWatch />
+      <LateKeyboard />
     </div>
   );
 }
@@ -158,6 +160,13 @@ function CountedBar() {
 function AttentionWatch() {
   useWatchAttention();
   return null;
+}
+
+/** Keys and scanners that type are heard as soon as there is something to see. */
+function LateKeyboard() {
+  const [isSeen, setSeen] = useState(false);
+  useEffect(() => afterPaint(() => setSeen(true)), []);
+  return isSeen ? <Keyboard /> : null;
 }
 
 function useTheme(): void {

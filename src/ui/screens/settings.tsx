@@ -5,6 +5,7 @@ import { Screen } from '../parts/screen.tsx';
 import { CopyCard } from '../parts/settings-copy.tsx';
 import { InstallCard, LookCard, WhoCard } from '../parts/settings-device.tsx';
 import { KeepingCard } from '../parts/settings-keeping.tsx';
+import { KeysCard } from '../parts/settings-keys.tsx';
 import { ListsCard } from '../parts/settings-lists.tsx';
 import { RepairCard } from '../parts/settings-repair.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
@@ -25,6 +26,7 @@ export function SettingsScreen() {
       <UnitsCard />
       <WhoCard />
       <LookCard />
+      <KeysCard />
       <ListsCard />
       <section class="card">
         <h2>Labels</h2>
