@@ -41,7 +41,7 @@ function listen(desk: () => KeyDesk): () => void {
     if (code) {
       burst = [];
       take(event, code);
-    } else if (burst.length <= 1) press(event);
+    } else if (burst.slice(0, -1).every(({ key }) => key.length > 1)) press(event);
   }
 
   function take(event: KeyboardEvent, code: Code): void {
