@@ -34,9 +34,9 @@ async function heardKeys(page: Page): Promise<void> {
 }
 
 /** Keys as a scanner sends them, so many ms apart by the browser's own clock, however busy the machine is. */
-async function scan(page: Page, text: string, gapMs = 8): Promise<void> {
+async function scan(page: Page, text: string, gapMs = 8, pauseMs = 0): Promise<void> {
   const session = await page.context().newCDPSession(page);
-  const start = Date.now() / 1000;
+  const start = (Date.now() + pauseMs) / 1000;
   const keys = [...text].map((character) => ({
     key: character,
     code: /\d/.test(character) ? `Digit${character}` : /[A-Z]/i.test(character) ? `Key${character.toUpperCase()}` : '',
@@ -253,7 +253,7 @@ test('a scanner that types is understood on any screen, and what it typed into a
   await page.getByRole('group', { name: 'Single keys' }).getByLabel('Off').check();
   await page.getByRole('heading', { level: 1 }).click();
   await page.keyboard.press('5');
-  await scan(page, workingMould.code ?? '');
+  await scan(page, workingMould.code ?? '', 8, 300);
   await opened(page, mould);
   app.assertQuiet();
 });

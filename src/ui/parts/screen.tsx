@@ -17,6 +17,9 @@ interface ScreenProps {
   children: ComponentChildren;
 }
 
+/** The banner is that of the screen itself. */
+const NO_BANNER = { role: 'presentation' } as const;
+
 /** Header, contents, and main actions at the bottom. */
 export function Screen({ title, heading, hasBack = true, tools, actions, children }: ScreenProps) {
   const { here, isBeside, isDesk } = usePane();
@@ -25,7 +28,7 @@ export function Screen({ title, heading, hasBack = true, tools, actions, childre
   }, [title, isBeside]);
   return (
     <div class="screen">
-      <header class="screen-head">
+      <header class="screen-head" {...(isBeside ? NO_BANNER : {})}>
         {hasBack && !isBeside && (
           <button type="button" class="icon-button" aria-label="Back" onClick={back}>
             <Icon name="back" />
