@@ -78,7 +78,7 @@ export function wrongAmong(
   for (const { key, label, box } of fronts) {
     if (!isNew(key)) continue;
     if (![box.x, box.y, box.w, box.h].every(Number.isFinite)) return undrawn(`${label} has no proper size.`);
-    if (isTooSmall(box)) return undrawn(`${label} would be too small: a side of a front is ${LEAST_MM} mm or more.`);
+    if (isTooSmall(box)) return undrawn(`${label} would be too small for a front.`);
     if (!isInside(spanOf(box, 'x'), { low: 0, high: widthMm }) || !isInside(spanOf(box, 'y'), { low: 0, high: heightMm }))
       return undrawn(`${label} would stick out of the cabinet.`);
     const other = fronts.find((each) => each.key !== key && overlap(each.box, box));
@@ -91,7 +91,7 @@ export function wrongAmong(
 export function wrongWith(drawing: Drawing): Problem | undefined {
   const { widthMm, heightMm, fronts } = drawing;
   const wrongSide = [widthMm, heightMm].some((side) => !(side >= LEAST_MM && side <= SIDE_MAX_MM));
-  if (wrongSide) return undrawn(`A cabinet’s front measures from ${LEAST_MM} mm to ${SIDE_MAX_MM / 1000} m each way.`);
+  if (wrongSide) return undrawn('No cabinet is that small, or that large. Put its width and height right.');
   return tooMany(fronts.length) ?? wrongAmong(drawing, fronts, () => true);
 }
 

@@ -1,0 +1,75 @@
+import { useState } from 'preact/hooks';
+import { type DetailChanges, describeFronts } from '../../domain/drawing/details.ts';
+import { type DrawnFront, FRONT_KINDS, frontsOfKeys } from '../../domain/drawing/drawing.ts';
+import { isProblem } from '../../domain/problem.ts';
+import type { Easel } from '../drawing/use-drawing.ts';
+import { figure, one, refs, text, yes } from '../form-editor.ts';
+import { changedFields, type Typed, typedFields } from '../form-values.ts';
+import { PLACE_FOR } from '../../domain/place.ts';
+import { useUnits } from '../use-units.ts';
+import { Button } from './button.tsx';
+import { FormField } from './form-field.tsx';
+import { Sheet } from './sheet.tsx';
+
+const LABEL = text('label', 24);
+const SHARED = [one('kind', FRONT_KINDS), refs('periods', 'period'), one('for', PLACE_FOR), figure('capacity'), yes('open')];
+
+/** What is said of the chosen fronts: the label of one; kind, periods, use and capacity of all of them. */
+export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => void }) {
+  const units = useUnits();
+  const fronts = frontsOfKeys(easel.drawing, easel.picked);
+  const editors = fronts.length === 1 ? [LABEL, ...SHARED] : SHARED;
+  const [begun] = useState<Typed>(() => typedFields(editors, shared(fronts), units));
+  const [typed, setTyped] = useState(begun);
+  const [wrong, setWrong] = useState<string | undefined>();
+  const title = fronts.length === 1 ? `About ${fronts[0]?.label ?? ''}` : `About ${fronts.length} fronts`;
+
+  function done(): void {
+    const fields = changedFields(editors, typed, begun, units);
+    if (isProblem(fields)) return setWrong(fields.says);
+    if (Object.keys(fields).length === 0) return onClose();
+    const changes = { ...fields, ...(fields['periods'] === null ? { periods: [] } : {}) } as DetailChanges;
+    const next = describeFronts(easel.drawing, easel.picked, changes);
+    if (isProblem(next)) return setWrong(next.says);
+    easel.take(() => next, 'Written on the drawing.');
+    onClose();
+  }
+
+  return (
+    <Sheet title={title} onClose={onClose}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          done();
+        }}
+      >
+        {editors.map((editor) => (
+          <FormField
+            key={editor.field}
+            noun="place"
+            editor={editor}
+            value={typed[editor.field] ?? ''}
+            onChange={(value) => setTyped({ ...typed, [editor.field]: value })}
+          />
+        ))}
+        {fronts.length > 1 && <p class="field-hint">What you leave as it is stays as each of them has it.</p>}
+        {wrong && (
+          <p class="field-problem" role="alert">
+            {wrong}
+          </p>
+        )}
+        <Button look="main" type="submit">
+          Done
+        </Button>
+      </form>
+    </Sheet>
+  );
+}
+
+/** What all of them have alike. */
+function shared([first, ...others]: readonly DrawnFront[]): Readonly<Record<string, unknown>> {
+  const alike = Object.entries(first ?? {}).filter(([field, value]) =>
+    others.every((other) => JSON.stringify((other as unknown as Record<string, unknown>)[field]) === JSON.stringify(value)),
+  );
+  return Object.fromEntries(alike);
+}
