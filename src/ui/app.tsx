@@ -16,6 +16,7 @@ import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
 const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).BringInScreen);
+const DrawScreen = lazy(async () => (await import('./screens/draw.tsx')).DrawScreen);
 const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScreen);
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
@@ -26,6 +27,7 @@ const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).Mould
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
 const PlaceScreen = lazy(async () => (await import('./screens/place.tsx')).PlaceScreen);
+const RoomsScreen = lazy(async () => (await import('./screens/rooms.tsx')).RoomsScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
@@ -71,6 +73,10 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <ManyScreen id={first} />;
     case 'new':
       return <NewScreen noun={first} />;
+    case 'draw':
+      return <DrawScreen id={first} />;
+    case 'rooms':
+      return <RoomsScreen />;
     case 'edit':
       return <EditScreen id={first} />;
     case 'bring-in':

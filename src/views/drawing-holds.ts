@@ -28,7 +28,10 @@ export function heldIn(shelf: Shelf, ids: readonly PlaceId[]): Held {
     pieces += fill.pieces;
     carried += leftIn(shelf, place).places.length;
   }
-  const parts = [...(pieces > 0 ? [countsInWords({ counts })] : []), ...(carried > 0 ? [sayCount(carried, 'box or cabinet', 'boxes or cabinets')] : [])];
+  const parts = [
+    ...(pieces > 0 ? [countsInWords({ counts })] : []),
+    ...(carried > 0 ? [sayCount(carried, 'box or cabinet', 'boxes or cabinets')] : []),
+  ];
   return { pieces, says: parts.join(', ') };
 }
 

@@ -21,6 +21,8 @@ export interface Front extends Fill {
   /** Its name, where that says more than the label. */
   readonly name?: string;
   readonly kind: string;
+  /** Without a door or a drawer front: shelves, boxes and open racks. */
+  readonly isOpen: boolean;
   readonly rect: FrontRect;
   readonly periods: readonly string[];
   readonly capacity?: number;
@@ -36,6 +38,7 @@ export function front(shelf: Shelf, place: Place, marks: PlaceMarks, rect = NO_R
     label,
     ...(place.name && place.name !== label ? { name: place.name } : {}),
     kind: place.kind ?? 'box',
+    isOpen: place.open ?? (place.kind === 'shelf' || place.kind === 'box'),
     rect,
     periods: (place.periods ?? []).flatMap((id) => shelf.things.period.get(id)?.name ?? []),
     ...(place.capacity === undefined ? {} : { capacity: place.capacity }),

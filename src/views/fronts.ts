@@ -26,7 +26,7 @@ export interface CabinetFront {
 }
 
 /** Raised with every change to what `Fronts` holds: one that was remembered by another version is not shown. */
-export const FRONTS_SHAPE = 1;
+export const FRONTS_SHAPE = 2;
 
 /** Plain data: it is remembered as it is, to be shown at the next start before the shelf has been read. */
 export interface Fronts {
@@ -69,6 +69,8 @@ function draw(shelf: Shelf, marks: PlaceMarks): Fronts {
   }
 
   for (const place of children.get(undefined) ?? []) visit(place, undefined);
+  // Room by room; those in no room first.
+  cabinets.sort((a, b) => Number(a.room !== undefined) - Number(b.room !== undefined));
   return { cabinets, elsewhere, nowhere: nowhereIn(shelf), things: thingsIn(shelf) };
 }
 

@@ -29,7 +29,13 @@ export function useDrag(easel: Easel, scale: number, kind: FrontKind) {
     if (event.button !== 0 || !(event.target instanceof Element)) return;
     const area = event.currentTarget as HTMLElement;
     const key = event.target.closest<HTMLElement>('[data-front]')?.dataset['front'];
-    const how = event.target.closest('[data-corner]') ? 'corner' : key === undefined ? 'new' : easel.picked.includes(key) ? 'move' : undefined;
+    const how = event.target.closest('[data-corner]')
+      ? 'corner'
+      : key === undefined
+        ? 'new'
+        : easel.picked.includes(key)
+          ? 'move'
+          : undefined;
     if (!how || (how === 'new' && event.pointerType === 'touch')) return;
     const { left, top } = area.getBoundingClientRect();
     begun.current = { how, pointer: event.pointerId, x: event.clientX - left, y: event.clientY - top, dx: 0, dy: 0 };

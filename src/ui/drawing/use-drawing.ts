@@ -40,7 +40,10 @@ export function useDrawing(steps: Steps, keep: (steps: Steps) => void): Easel {
   function choose(keys: readonly string[], next = drawing): void {
     setChosen(keys);
     const labels = frontsOfKeys(next, keys).map(({ label }) => label);
-    tell({ says: labels.length === 0 ? '' : labels.length > 8 ? `${labels.length} chosen.` : `${labels.join(', ')} chosen.`, isWrong: false });
+    tell({
+      says: labels.length === 0 ? '' : labels.length > 8 ? `${labels.length} chosen.` : `${labels.join(', ')} chosen.`,
+      isWrong: false,
+    });
   }
 
   function go(next: Steps, says: string): void {

@@ -93,7 +93,9 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
             />
           </div>
         </details>
-        <p class="field-hint">All drawers start the same size. Edit one to give it its own label, periods and size.</p>
+        <p class="field-hint">
+          All drawers start the same size. <a href="#/draw/new">Draw the front yourself</a> where they are not.
+        </p>
         <SaveProblem save={save} />
         <Button look="main" type="submit" disabled={save.isBusy}>
           Add it, with {values.rows * values.columns} drawers

@@ -17,6 +17,7 @@ export function CabinetList({ cabinet, hrefOf }: { cabinet: CabinetFront; hrefOf
       )}
       <FrontList fronts={cabinet.fronts} hrefOf={(front) => hrefOf(front.id)} />
       <p class="button-row">
+        <LinkButton href={to(['draw', cabinet.id])}>Change the drawing</LinkButton>
         <LinkButton href={to(['place', cabinet.id])}>About {cabinet.name}</LinkButton>
       </p>
     </section>

@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { markInWords } from '../../views/front-words.ts';
 import type { Fronts } from '../../views/fronts.ts';
@@ -107,16 +108,23 @@ function CabinetTabs({ fronts, current, elsewhere, onTurn }: Pick<CabinetPagerPr
   const beyond = fronts.elsewhere.length + fronts.nowhere;
   return (
     <nav ref={row} class="tabs" aria-label="Cabinets">
-      {fronts.cabinets.map(({ id, name, marks }) => (
-        <button key={id} type="button" class="tab" aria-current={id === current ? 'true' : undefined} onClick={() => onTurn(id)}>
-          {name}
-          {marks[0] && marks[0].level !== 'note' && (
-            <span class={`tab-mark mark-${LEVEL_TONE[marks[0].level]}`}>
-              <Shape name={FLAG_SHAPE[marks[0].kind]} size={16} />
-              <span class="unseen">, {markInWords(marks[0])}</span>
-            </span>
+      {fronts.cabinets.map(({ id, name, room, marks }, at) => (
+        <Fragment key={id}>
+          {room !== undefined && room !== fronts.cabinets[at - 1]?.room && (
+            <a class="tab tab-room" href="#/rooms">
+              {room}
+            </a>
           )}
-        </button>
+          <button type="button" class="tab" aria-current={id === current ? 'true' : undefined} onClick={() => onTurn(id)}>
+            {name}
+            {marks[0] && marks[0].level !== 'note' && (
+              <span class={`tab-mark mark-${LEVEL_TONE[marks[0].level]}`}>
+                <Shape name={FLAG_SHAPE[marks[0].kind]} size={16} />
+                <span class="unseen">, {markInWords(marks[0])}</span>
+              </span>
+            )}
+          </button>
+        </Fragment>
       ))}
       {beyond > 0 && (
         <button type="button" class="tab" aria-current={current === elsewhere ? 'true' : undefined} onClick={() => onTurn(elsewhere)}>

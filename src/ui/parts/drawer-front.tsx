@@ -29,7 +29,7 @@ export function DrawerFront({ front, scale, isPicked, onPick, isNear, letters }:
   const { x, y, w, h } = front.rect;
   const width = Math.max(24, w * scale - GAP);
   const height = Math.max(24, h * scale - GAP);
-  const isOpen = front.kind === 'shelf' || front.kind === 'box';
+  const { isOpen } = front;
   const room = roomIn(width / letters, height / letters);
   const wordsWidth = room === 'row' ? Math.min(width / 3, isNear ? NEAR_WORDS : width) : width;
   const inLetters = { width: width / letters, wordsWidth: wordsWidth / letters };

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { type DetailChanges, describeFronts } from '../../domain/drawing/details.ts';
 import { type DrawnFront, FRONT_KINDS, frontsOfKeys } from '../../domain/drawing/drawing.ts';
+import { PLACE_FOR } from '../../domain/place.ts';
 import { isProblem } from '../../domain/problem.ts';
 import type { Easel } from '../drawing/use-drawing.ts';
 import { figure, one, refs, text, yes } from '../form-editor.ts';
 import { changedFields, type Typed, typedFields } from '../form-values.ts';
-import { PLACE_FOR } from '../../domain/place.ts';
 import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { FormField } from './form-field.tsx';

@@ -68,14 +68,9 @@ export function DrawingBoard({ easel, kind, pieces, onSheet, onMerge, cover, pho
       )}
       <div class="carcass" style={{ width: `${isNear ? width - SIDES_PX : widthMm * scale}px` }}>
         <div class="carcass-top" />
-        <div
-          ref={pane}
-          class={isNear ? 'carcass-pane carcass-near' : 'carcass-pane'}
-          style={isNear ? { maxHeight: `${height}px` } : {}}
-        >
-          <div
+        <div ref={pane} class={isNear ? 'carcass-pane carcass-near' : 'carcass-pane'} style={isNear ? { maxHeight: `${height}px` } : {}}>
+          <fieldset
             class={cover < 100 ? 'carcass-front draw-area draw-seen' : 'carcass-front draw-area'}
-            role="group"
             aria-label="Fronts of the cabinet"
             style={areaStyle(widthMm * scale, heightMm * scale, 100 * scale, cover)}
             onFocusIn={() => {
@@ -106,7 +101,7 @@ export function DrawingBoard({ easel, kind, pieces, onSheet, onMerge, cover, pho
                 />
               ))}
             {drag?.how === 'new' && <NewFront drag={drag} />}
-          </div>
+          </fieldset>
         </div>
         <div class="carcass-foot" />
       </div>
@@ -122,4 +117,3 @@ function NewFront({ drag: { x, y, dx, dy } }: { drag: Drag }) {
 function areaStyle(width: number, height: number, grid: number, cover: number): Record<string, string> {
   return { width: `${width}px`, height: `${height}px`, '--grid': `${grid}px`, '--cover': `${cover}%` };
 }
-

@@ -13,7 +13,10 @@ const WORDS: Readonly<Record<Numbering, string>> = {
 export function LabelsSheet({ easel, onClose }: { easel: Easel; onClose: () => void }) {
   return (
     <Sheet title="Label all fronts anew" onClose={onClose}>
-      <p>Drawers keep what is in them and the code on their label. They are listed in this order, too. To rename one, choose it and tap About.</p>
+      <p>
+        Drawers keep what is in them and the code on their label. They are listed in this order, too. To rename one, choose it and tap
+        About.
+      </p>
       <div class="sheet-list">
         {NUMBERINGS.map((how) => (
           <Button

@@ -20,8 +20,10 @@ export function UnderPhoto({ draft: { photo, photoSize, photoAcross, photoDown }
   if (photo === '') return null;
   const transform = `translate(${photoAcross}%, ${photoDown}%) scale(${photoSize / 100})`;
   return (
-    <div class="draw-photo" style={{ transform }}>
-      <Picture sha={photo} size="whole" alt="" />
+    <div class="draw-under">
+      <div class="draw-photo" style={{ transform }}>
+        <Picture sha={photo} size="whole" alt="" />
+      </div>
     </div>
   );
 }
@@ -81,7 +83,13 @@ export function PhotoTools({ draft, set, pictures }: PhotoProps) {
         <>
           <Slider label="How much of it is seen" low={0} high={100} value={draft.seen} onInput={(seen) => set({ seen })} />
           <Slider label="Size" low={50} high={250} value={draft.photoSize} onInput={(photoSize) => set({ photoSize })} />
-          <Slider label="To the left or right" low={-100} high={100} value={draft.photoAcross} onInput={(photoAcross) => set({ photoAcross })} />
+          <Slider
+            label="To the left or right"
+            low={-100}
+            high={100}
+            value={draft.photoAcross}
+            onInput={(photoAcross) => set({ photoAcross })}
+          />
           <Slider label="Up or down" low={-100} high={100} value={draft.photoDown} onInput={(photoDown) => set({ photoDown })} />
         </>
       )}

@@ -1,6 +1,6 @@
 import { addFront } from '../../domain/drawing/add.ts';
 import type { FrontKind } from '../../domain/drawing/drawing.ts';
-import { shift, type SheetName, stretch } from '../drawing/keys.ts';
+import { type SheetName, shift, stretch } from '../drawing/keys.ts';
 import type { Easel } from '../drawing/use-drawing.ts';
 import { Button } from './button.tsx';
 

@@ -68,6 +68,8 @@ function linksOf(thing: Thing): readonly { readonly word: string; readonly href:
   if (noun === 'mould' || noun === 'master') add('Inspect', to([noun === 'mould' ? 'mould' : 'thing', id, 'inspect']));
   if (isStanding(noun)) add('Move or put away', to(['move'], { things: id }));
   if (isStanding(noun)) add('Lend it', to(['move'], { things: id, lend: 'yes' }));
+  if (noun === 'place' && thing.kind === 'cabinet') add('Change the drawing', to(['draw', id]));
+  if (noun === 'place' && thing.kind === 'room') add('Rooms and cabinets', to(['rooms']));
   if (noun === 'place' && thing.kind !== 'away') add('Move this place', to(['move'], { things: id }));
   add('Edit', to(['edit', id]));
   if (noun !== 'period' && noun !== 'want') add('Print its label', to(['labels'], { things: id }));

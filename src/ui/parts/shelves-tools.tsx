@@ -30,6 +30,8 @@ export function ShelvesTools({ onAddCabinet }: { onAddCabinet: () => void }) {
             >
               A cabinet with drawers
             </Button>
+            <LinkButton href="#/draw/new">A cabinet, drawn by you</LinkButton>
+            <LinkButton href="#/rooms">Rooms and cabinets</LinkButton>
             <LinkButton href="#/new/place">Another place</LinkButton>
             <LinkButton href="#/new">Anything else…</LinkButton>
             <LinkButton href="#/bring-in">A whole list</LinkButton>

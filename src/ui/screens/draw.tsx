@@ -9,20 +9,21 @@ import { isProblem } from '../../domain/problem.ts';
 import type { Place } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { heldInFronts } from '../../views/drawing-holds.ts';
-import { drawCommand, type DrawDraft, startDraw } from '../drawing/draft.ts';
-import { KEYS, merged, type SheetName, undoing } from '../drawing/keys.ts';
-import { useDrawing } from '../drawing/use-drawing.ts';
+import { type DrawDraft, drawCommand, startDraw } from '../drawing/draft.ts';
+import { KEYS, merged, type SheetName } from '../drawing/keys.ts';
+import { type Easel, useDrawing } from '../drawing/use-drawing.ts';
+import { useUndoKeys } from '../drawing/use-undo-keys.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { AboutSheet } from '../parts/drawing-about.tsx';
 import { DrawingBoard } from '../parts/drawing-board.tsx';
 import { CabinetName, CabinetPlace } from '../parts/drawing-cabinet.tsx';
 import { CutSheet } from '../parts/drawing-cut.tsx';
+import { sizeInWords } from '../parts/drawing-front.tsx';
 import { LabelsSheet } from '../parts/drawing-labels.tsx';
 import { OutSheet } from '../parts/drawing-out.tsx';
 import { PhotoTools, UnderPhoto } from '../parts/drawing-photo.tsx';
 import { SizeSheet } from '../parts/drawing-size.tsx';
 import { BoardTools, DrawingTools } from '../parts/drawing-tools.tsx';
-import { sizeInWords } from '../parts/drawing-front.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Empty } from '../parts/note.tsx';
@@ -63,6 +64,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const easel = useDrawing(values.steps, (steps) => set({ steps }));
   const [sheet, setSheet] = useState<SheetName | undefined>();
   const [isSizing, setSizing] = useState(false);
+  useUndoKeys(easel);
   const { drawing, picked, told } = easel;
   const kind = values.isRack ? 'shelf' : 'drawer';
   const close = () => setSheet(undefined);
@@ -108,17 +110,8 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const tools = { easel, isBusy: save.isBusy, isSizing, onSheet: open, onMerge: merge, onSizing: setSizing, onSave: submit };
   const swap = () => easel.take((each) => swapFronts(each, picked), 'They changed places.');
   return (
-    <Screen
-      title={cabinet ? `Draw ${titleOf(shelf, cabinet)}` : 'Draw a cabinet'}
-      actions={<DrawingTools {...tools} onSwap={swap} />}
-    >
-      <div
-        class="draw"
-        onKeyDown={(event) => {
-          const isTyping = event.target instanceof Element && event.target.closest('input, textarea, select');
-          if (!event.defaultPrevented && !isTyping && undoing(event, easel)) event.preventDefault();
-        }}
-      >
+    <Screen title={cabinet ? `Draw ${titleOf(shelf, cabinet)}` : 'Draw a cabinet'} actions={<DrawingTools {...tools} onSwap={swap} />}>
+      <div class="draw">
         <div class="draw-main">
           <KeptDraft draft={draft} pictures={values.taken} />
           <SaveProblem save={save} anyway="Save it all the same" />
@@ -167,7 +160,7 @@ function hintFor(fronts: number, picked: number): string {
 }
 
 /** What is chosen, in figures. */
-function Chosen({ easel: { drawing, picked } }: { easel: ReturnType<typeof useDrawing> }) {
+function Chosen({ easel: { drawing, picked } }: { easel: Easel }) {
   const units = useUnits();
   const [front, ...more] = frontsOfKeys(drawing, picked);
   if (!front || more.length > 0) return null;

@@ -64,6 +64,7 @@ function NoCabinets({ onAdd, fronts }: { onAdd: () => void; fronts: Fronts }) {
           <Button look="main" onClick={onAdd}>
             Add a cabinet
           </Button>
+          <LinkButton href="#/draw/new">Draw one yourself</LinkButton>
           <LinkButton href="#/bring-in">Bring in my list</LinkButton>
           <LinkButton href="#/new/mould">Record a mould</LinkButton>
         </>
