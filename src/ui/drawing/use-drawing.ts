@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Drawing, frontsOfKeys } from '../../domain/drawing/drawing.ts';
+import type { Drawing } from '../../domain/drawing/drawing.ts';
 import { did, redone, type Steps, undone } from '../../domain/drawing/history.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
 
@@ -37,13 +37,9 @@ export function useDrawing(steps: Steps, keep: (steps: Steps) => void): Easel {
   const picked = chosen.filter((key) => drawing.fronts.some((front) => front.key === key));
   const at = drawing.fronts.some(({ key }) => key === cursor) ? cursor : (picked[0] ?? drawing.fronts[0]?.key ?? '');
 
-  function choose(keys: readonly string[], next = drawing): void {
+  function choose(keys: readonly string[]): void {
     setChosen(keys);
-    const labels = frontsOfKeys(next, keys).map(({ label }) => label);
-    tell({
-      says: labels.length === 0 ? '' : labels.length > 8 ? `${labels.length} chosen.` : `${labels.join(', ')} chosen.`,
-      isWrong: false,
-    });
+    tell({ says: '', isWrong: false });
   }
 
   function go(next: Steps, says: string): void {

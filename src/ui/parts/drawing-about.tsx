@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type DetailChanges, describeFronts } from '../../domain/drawing/details.ts';
-import { type DrawnFront, FRONT_KINDS, frontsOfKeys } from '../../domain/drawing/drawing.ts';
+import { type DrawnFront, FRONT_KINDS, type FrontKind, frontsOfKeys } from '../../domain/drawing/drawing.ts';
 import { PLACE_FOR } from '../../domain/place.ts';
 import { isProblem } from '../../domain/problem.ts';
 import type { Easel } from '../drawing/use-drawing.ts';
@@ -8,11 +8,12 @@ import { figure, one, refs, text, yes } from '../form-editor.ts';
 import { changedFields, type Typed, typedFields } from '../form-values.ts';
 import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
+import { Choices } from './field.tsx';
 import { FormField } from './form-field.tsx';
 import { Sheet } from './sheet.tsx';
 
 const LABEL = text('label', 24);
-const SHARED = [one('kind', FRONT_KINDS), refs('periods', 'period'), one('for', PLACE_FOR), figure('capacity'), yes('open')];
+const SHARED = [refs('periods', 'period'), one('for', PLACE_FOR), figure('capacity'), yes('open')];
 
 /** What is said of the chosen fronts: the label of one; kind, periods, use and capacity of all of them. */
 export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => void }) {
@@ -21,14 +22,16 @@ export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => vo
   const editors = fronts.length === 1 ? [LABEL, ...SHARED] : SHARED;
   const [begun] = useState<Typed>(() => typedFields(editors, shared(fronts), units));
   const [typed, setTyped] = useState(begun);
+  const [kind, setKind] = useState(() => shared(fronts)['kind'] as FrontKind | undefined);
   const [wrong, setWrong] = useState<string | undefined>();
   const title = fronts.length === 1 ? `About ${fronts[0]?.label ?? ''}` : `About ${fronts.length} fronts`;
 
   function done(): void {
     const fields = changedFields(editors, typed, begun, units);
     if (isProblem(fields)) return setWrong(fields.says);
-    if (Object.keys(fields).length === 0) return onClose();
-    const changes = { ...fields, ...(fields['periods'] === null ? { periods: [] } : {}) } as DetailChanges;
+    const isKind = kind !== undefined && fronts.some((front) => front.kind !== kind);
+    if (Object.keys(fields).length === 0 && !isKind) return onClose();
+    const changes = { ...fields, ...(isKind ? { kind } : {}), ...(fields['periods'] === null ? { periods: [] } : {}) } as DetailChanges;
     const next = describeFronts(easel.drawing, easel.picked, changes);
     if (isProblem(next)) return setWrong(next.says);
     easel.take(() => next, 'Written on the drawing.');
@@ -43,6 +46,12 @@ export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => vo
           done();
         }}
       >
+        <Choices
+          legend="Kind"
+          options={FRONT_KINDS.map((each) => ({ value: each, word: each }))}
+          picked={kind ? [kind] : []}
+          onPick={([each]) => setKind(each)}
+        />
         {editors.map((editor) => (
           <FormField
             key={editor.field}

@@ -1,6 +1,6 @@
 import type { DrawnFront } from '../../domain/drawing/drawing.ts';
-import { sayCount, sayLength } from '../../domain/measure-words.ts';
-import type { Units } from '../../domain/units.ts';
+import { sayCount } from '../../domain/measure-words.ts';
+import { sizeInWords } from '../drawing/size-words.ts';
 import type { Drag } from '../drawing/use-drag.ts';
 import { useUnits } from '../use-units.ts';
 
@@ -59,7 +59,7 @@ export function DrawingFront({ front, scale, pieces, isPicked, isAt, hasCorner, 
             {size}
           </span>
         )}
-        {pieces > 0 && width >= 84 && height >= 92 && (
+        {pieces > 0 && width >= SIZE_WIDTH && (height >= 2 * SIZE_HEIGHT || (height < SIZE_HEIGHT && height >= 44)) && (
           <span class="draw-word" aria-hidden="true">
             {sayCount(pieces, 'piece')}
           </span>
@@ -78,8 +78,3 @@ export function DrawingFront({ front, scale, pieces, isPicked, isAt, hasCorner, 
 }
 /** Side of the handle at the corner, px. */
 const CORNER = 48;
-
-/** “300 × 100 mm”. */
-export function sizeInWords(wide: number, high: number, units: Units): string {
-  return `${sayLength(wide, units).replace(/\s\D+$/, '')} × ${sayLength(high, units)}`;
-}

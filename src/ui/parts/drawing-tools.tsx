@@ -8,7 +8,7 @@ import { Button } from './button.tsx';
 export function BoardTools({ easel, kind, onSheet }: { easel: Easel; kind: FrontKind; onSheet: (sheet: SheetName) => void }) {
   const { isSeveral, picked, drawing } = easel;
   return (
-    <div class="draw-row">
+    <div class="draw-tools draw-above">
       <Button aria-pressed={isSeveral} onClick={() => easel.setSeveral(!isSeveral)}>
         {isSeveral ? '✓ Several' : 'Several'}
       </Button>

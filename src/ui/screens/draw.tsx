@@ -11,18 +11,19 @@ import { titleOf } from '../../domain/title.ts';
 import { heldInFronts } from '../../views/drawing-holds.ts';
 import { type DrawDraft, drawCommand, startDraw } from '../drawing/draft.ts';
 import { KEYS, merged, type SheetName } from '../drawing/keys.ts';
-import { type Easel, useDrawing } from '../drawing/use-drawing.ts';
+import { sizeInWords } from '../drawing/size-words.ts';
+import { useDrawing } from '../drawing/use-drawing.ts';
 import { useUndoKeys } from '../drawing/use-undo-keys.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { AboutSheet } from '../parts/drawing-about.tsx';
 import { DrawingBoard } from '../parts/drawing-board.tsx';
 import { CabinetName, CabinetPlace } from '../parts/drawing-cabinet.tsx';
 import { CutSheet } from '../parts/drawing-cut.tsx';
-import { sizeInWords } from '../parts/drawing-front.tsx';
 import { LabelsSheet } from '../parts/drawing-labels.tsx';
 import { OutSheet } from '../parts/drawing-out.tsx';
 import { PhotoTools, UnderPhoto } from '../parts/drawing-photo.tsx';
 import { SizeSheet } from '../parts/drawing-size.tsx';
+import { Told } from '../parts/drawing-told.tsx';
 import { BoardTools, DrawingTools } from '../parts/drawing-tools.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
@@ -65,7 +66,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const [sheet, setSheet] = useState<SheetName | undefined>();
   const [isSizing, setSizing] = useState(false);
   useUndoKeys(easel);
-  const { drawing, picked, told } = easel;
+  const { drawing, picked } = easel;
   const kind = values.isRack ? 'shelf' : 'drawer';
   const close = () => setSheet(undefined);
   const pieces = new Map(drawing.fronts.map(({ key }) => [key, heldInFronts(shelf, drawing, [key]).pieces]));
@@ -108,14 +109,32 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   }
 
   const tools = { easel, isBusy: save.isBusy, isSizing, onSheet: open, onMerge: merge, onSizing: setSizing, onSave: submit };
+  const named = <CabinetName easel={easel} draft={values} set={set} problem={save.problem} />;
   const swap = () => easel.take((each) => swapFronts(each, picked), 'They changed places.');
   return (
-    <Screen title={cabinet ? `Draw ${titleOf(shelf, cabinet)}` : 'Draw a cabinet'} actions={<DrawingTools {...tools} onSwap={swap} />}>
+    <Screen
+      title={cabinet ? `Draw ${titleOf(shelf, cabinet)}` : 'Draw a cabinet'}
+      actions={
+        <>
+          <Told easel={easel} />
+          <DrawingTools {...tools} onSwap={swap} />
+        </>
+      }
+    >
       <div class="draw">
         <div class="draw-main">
           <KeptDraft draft={draft} pictures={values.taken} />
           <SaveProblem save={save} anyway="Save it all the same" />
-          <CabinetName easel={easel} draft={values} set={set} problem={save.problem} />
+          {cabinet ? (
+            <details class="more" open={save.problem !== undefined}>
+              <summary>
+                {values.name}, {sizeInWords(drawing.widthMm, drawing.heightMm, units)}
+              </summary>
+              {named}
+            </details>
+          ) : (
+            named
+          )}
           <BoardTools easel={easel} kind={kind} onSheet={open} />
           <DrawingBoard
             easel={easel}
@@ -126,10 +145,6 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
             cover={values.photo === '' ? 100 : 100 - values.seen}
             photo={<UnderPhoto draft={values} />}
           />
-          <p class={told.isWrong ? 'draw-told field-problem' : 'draw-told'} role="status">
-            {told.says || hintFor(drawing.fronts.length, picked.length)}
-          </p>
-          <Chosen easel={easel} />
         </div>
         <div class="draw-side">
           <CabinetPlace draft={values} set={set} problem={save.problem} />
@@ -151,22 +166,5 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
       {sheet === 'out' && <OutSheet easel={easel} cabinet={cabinet?.id} onClose={close} />}
       {sheet === 'number' && <LabelsSheet easel={easel} onClose={close} />}
     </Screen>
-  );
-}
-
-function hintFor(fronts: number, picked: number): string {
-  if (fronts === 1 && picked === 0) return 'This is the whole front. Tap it, then Cut, to make drawers of it.';
-  return picked === 0 ? 'Tap a front to choose it.' : '';
-}
-
-/** What is chosen, in figures. */
-function Chosen({ easel: { drawing, picked } }: { easel: Easel }) {
-  const units = useUnits();
-  const [front, ...more] = frontsOfKeys(drawing, picked);
-  if (!front || more.length > 0) return null;
-  return (
-    <p class="field-hint">
-      {front.label}: {front.kind}, {sizeInWords(front.box.w, front.box.h, units)}
-    </p>
   );
 }

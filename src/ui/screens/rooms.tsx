@@ -61,7 +61,7 @@ function RoomPart({ room: { id, name, cabinets }, save }: { room: RoomCard; save
                 <span class="row-detail">{cabinet.says}</span>
               </span>
             </a>
-            <div class="draw-row">
+            <div class="draw-tools">
               <Button aria-label={`${cabinet.name}: earlier`} disabled={at === 0 || save.isBusy} onClick={() => swap(at)}>
                 ↑
               </Button>

@@ -1,0 +1,247 @@
+import type { Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
+import { childrenOf } from '../../src/domain/nesting.ts';
+import type { Place } from '../../src/domain/shelf.ts';
+import { axeWhole } from '../support/axe-whole.ts';
+import { type OpenApp, openApp } from '../support/browser.ts';
+import { demoShelf, workingMould } from '../support/demo-moulds.ts';
+
+let app: OpenApp | undefined;
+afterEach(() => app?.close());
+
+const places = demoShelf.things.place;
+const full = places.get(workingMould.at as Place['id']) as Place;
+const cabinet = places.get(full.in as Place['id']) as Place;
+const inCabinet = childrenOf(demoShelf).get(cabinet.id) ?? [];
+const DESK = { width: 1280, height: 800 };
+
+/** Label, and where it is on the board, of each front in its order. */
+function drawn(page: Page): Promise<readonly { says: string; x: number; y: number; w: number; h: number }[]> {
+  return page.locator('.draw-one').evaluateAll((fronts) =>
+    fronts.map((front) => {
+      const { offsetLeft: x, offsetTop: y, offsetWidth: w, offsetHeight: h } = front as HTMLElement;
+      return { says: front.querySelector('.unseen')?.textContent ?? '', x, y, w, h };
+    }),
+  );
+}
+
+const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true }).click();
+const front = (page: Page, label: string) => page.locator('.draw-one', { has: page.getByText(new RegExp(`^\\w+ ${label}, `)) });
+const told = (page: Page, text: string) => page.locator('.draw-told', { hasText: text }).waitFor();
+
+test.each(['light', 'dark'] as const)('a new cabinet is drawn by thumb, step by step, and nothing hinders: %s', async (colorScheme) => {
+  app = await openApp({ colorScheme, path: '#/bring-in' });
+  const { page } = app;
+  await page.evaluate(() => Object.assign(window.location, { hash: '#/draw/new' }));
+  await page.getByText('empty cabinet').first().click();
+  await page.getByRole('heading', { name: 'Add a cabinet' }).waitFor();
+  await page.getByRole('link', { name: 'Draw the front yourself' }).click();
+  await told(page, 'This is the whole front.');
+  await page.locator('.draw-one').click();
+  await tap(page, 'Cut');
+  for (let more = 2; more < 4; more++) await tap(page, 'One above the other: one more');
+  await tap(page, 'Side by side: one more');
+  expect(await axeWhole(page)).toEqual([]);
+  await tap(page, 'Cut it in 8');
+  await expect.poll(() => drawn(page)).toHaveLength(8);
+  expect(await axeWhole(page)).toEqual([]);
+
+  // Two become one; undone, done again.
+  await front(page, '1').click();
+  await tap(page, 'Several');
+  await front(page, '5').click();
+  await tap(page, 'Merge');
+  await told(page, 'They are one now.');
+  await expect.poll(() => drawn(page)).toHaveLength(7);
+  await tap(page, 'Undo');
+  await expect.poll(() => drawn(page)).toHaveLength(8);
+  await tap(page, 'Redo');
+  await expect.poll(() => drawn(page)).toHaveLength(7);
+  await tap(page, '✓ Several');
+
+  // Its neighbour gives way to a taller one, and a tap that cannot be done says why.
+  await front(page, '2').click();
+  const before = await drawn(page);
+  await tap(page, 'Size');
+  await tap(page, 'Taller');
+  await tap(page, 'Taller');
+  const after = await drawn(page);
+  expect((after[1]?.h ?? 0) - (before[1]?.h ?? 0)).toBeGreaterThan(5);
+  expect((after[2]?.y ?? 0) - (before[2]?.y ?? 0)).toBeGreaterThan(5);
+  await tap(page, 'Move it up');
+  await told(page, '2 and 1 would cover each other.');
+  await tap(page, 'Done');
+  await tap(page, 'About');
+  await page.getByLabel('Label on the front').fill('Seals');
+  await page.getByRole('radio', { name: 'shelf' }).click();
+  await page.getByLabel('Pieces that fit').fill('40');
+  expect(await axeWhole(page)).toEqual([]);
+  await tap(page, 'Done');
+  await told(page, 'Written on the drawing.');
+
+  // Without a name it is not saved; what was drawn is there after a reload, with its steps.
+  await tap(page, 'Save');
+  await page.getByText('Say what you call the cabinet.').first().waitFor();
+  await page.getByLabel('What you call it').fill('<b>Map</b> chest');
+  await page.getByLabel('Or a new room').fill('Cellar');
+  await page.reload();
+  await front(page, 'Seals').waitFor();
+  expect(await page.getByLabel('What you call it').inputValue()).toBe('<b>Map</b> chest');
+  await tap(page, 'Undo');
+  await front(page, '2').waitFor();
+  await tap(page, 'Redo');
+  await tap(page, 'Save');
+  await page.getByText('<b>Map</b> chest stands on your shelves.').waitFor();
+  await page.waitForSelector('.pager-page:not([inert]) .front');
+  expect(await page.locator('.pager-page:not([inert]) .front').count()).toBe(7);
+  expect(await page.locator('.tab-room').textContent()).toBe('Cellar');
+  expect(await page.locator('.front-open').count()).toBe(1);
+  await tap(page, 'Undo');
+  await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
+  app.assertQuiet();
+});
+
+test('a cabinet is changed by keys alone', async () => {
+  app = await openApp({ demo: true, viewport: DESK, path: `#/draw/${cabinet.id}` });
+  const { page } = app;
+  await page.locator('.draw-one').first().waitFor();
+  const before = await drawn(page);
+  expect(before).toHaveLength(inCabinet.length);
+  const keys = page.keyboard;
+  await page.locator('.draw-one[tabindex="0"]').focus();
+  expect(await page.locator('.draw-one[tabindex="0"]').count()).toBe(1);
+  await keys.press('ArrowDown');
+  await keys.press('ArrowUp');
+  await page.locator('.draw-picked').waitFor();
+  await keys.press('Shift+Digit2');
+  await told(page, 'Cut in 2.');
+  await expect.poll(() => drawn(page)).toHaveLength(before.length + 1);
+  expect(await page.locator('.draw-picked').count()).toBe(2);
+  await keys.press('m');
+  await told(page, 'They are one now');
+  await expect.poll(() => drawn(page)).toEqual(before.map((each) => expect.objectContaining({ x: each.x, w: each.w })));
+  await keys.press('3');
+  await told(page, 'Cut in 3.');
+  await keys.press('Control+z');
+  await keys.press('Control+z');
+  await keys.press('Control+z');
+  await expect.poll(() => drawn(page)).toEqual(before);
+  await keys.press('Control+y');
+  await expect.poll(() => drawn(page)).toHaveLength(before.length + 1);
+  await keys.press('Control+z');
+  // Somewhere with a neighbour below, the lower edge goes up and down.
+  await keys.press('Alt+ArrowUp');
+  await told(page, 'Lower.');
+  await keys.press('Shift+ArrowDown');
+  await expect.poll(() => page.locator('.draw-picked').count()).toBe(2);
+  await keys.press('Escape');
+  await expect.poll(() => page.locator('.draw-picked').count()).toBe(0);
+  await keys.press('Space');
+  await keys.press('r');
+  await page.getByLabel('Label on the front').fill('Top');
+  await keys.press('Enter');
+  await told(page, 'Written on the drawing.');
+  await page.getByText('Keys', { exact: true }).click();
+  await page.getByText('cut in so many, side by side').waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  await tap(page, 'Save');
+  await page.getByText('is drawn anew.').waitFor();
+  await page.locator('.pager-page:not([inert]) .front-label', { hasText: 'Top' }).waitFor();
+  app.assertQuiet();
+});
+
+test('a full drawer is taken out with somewhere for its moulds, a drag moves an edge, and one Undo brings all back', async () => {
+  app = await openApp({ demo: true, path: `#/draw/${cabinet.id}` });
+  const { page } = app;
+  const label = full.label ?? '';
+  await front(page, label).click();
+  await tap(page, 'Take out');
+  await page.getByRole('dialog').getByText(`${label} holds`).waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  const into = page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Into / })
+    .first();
+  const target = ((await into.textContent()) ?? '').replace('Into ', '');
+  await into.click();
+  await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length - 1);
+  await page.reload();
+  await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length - 1);
+  // Its corner dragged by a mouse: the front below, where there is one, gives way.
+  await front(page, target).click();
+  const [was] = (await drawn(page)).filter(({ says }) => says.includes(` ${target},`));
+  await page.locator('.draw-corner').scrollIntoViewIfNeeded();
+  const corner = await page.locator('.draw-corner').boundingBox();
+  const [x, y] = [(corner?.x ?? 0) + 24, (corner?.y ?? 0) + 24];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 30, y, { steps: 4 });
+  await page.mouse.up();
+  await told(page, 'Resized.');
+  const [is] = (await drawn(page)).filter(({ says }) => says.includes(` ${target},`));
+  expect((was?.w ?? 0) - (is?.w ?? 0)).toBeGreaterThan(15);
+  await tap(page, 'Save');
+  await page.getByText('is drawn anew.').waitFor();
+  const path = page.locator('main .place-link', { hasText: ` › ${target}` });
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${workingMould.id}`);
+  await path.first().waitFor();
+  await tap(page, 'Undo');
+  await page
+    .locator('main .place-link', { hasText: ` › ${label}` })
+    .first()
+    .waitFor();
+  app.assertQuiet();
+});
+
+test('a photo lies under the drawing and is kept with the cabinet; rooms are made, and cabinets ordered in them', async () => {
+  app = await openApp({ demo: true, viewport: DESK, colorScheme: 'dark', path: `#/draw/${cabinet.id}` });
+  const { page } = app;
+  await page.locator('.draw-one').first().waitFor();
+  const bytes = await page.evaluate(async () => {
+    const canvas = Object.assign(document.createElement('canvas'), { width: 300, height: 500 });
+    canvas.getContext('2d')?.fillRect(0, 0, 200, 200);
+    const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg'));
+    return [...new Uint8Array((await blob?.arrayBuffer()) ?? new ArrayBuffer(0))];
+  });
+  await page.locator('input[type=file]').setInputFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(bytes) });
+  await page.locator('.draw-under img').waitFor();
+  await page.getByLabel(/^How much of it is seen/).fill('80');
+  expect(await page.locator('.draw-area').evaluate((area) => (area as HTMLElement).style.getPropertyValue('--cover'))).toBe('20%');
+  await page.locator('.draw-one').first().click();
+  expect(await axeWhole(page)).toEqual([]);
+  await tap(page, 'Save');
+  await page.getByText('is drawn anew.').waitFor();
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/draw/${cabinet.id}`);
+  await page.getByRole('button', { name: 'Picture 1 of 1 under the drawing' }).waitFor();
+
+  await page.evaluate(() => Object.assign(window.location, { hash: '#/rooms' }));
+  await page.getByLabel('What you call it').fill('Cellar');
+  await tap(page, 'Add the room');
+  await page.getByRole('heading', { name: 'Cellar' }).waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  const rows = page.locator('.rooms-row .row-title');
+  const [one, two] = await rows.allTextContents();
+  await tap(page, `${one}: later`);
+  await expect.poll(async () => (await rows.allTextContents()).slice(0, 2)).toEqual([two, one]);
+  await tap(page, 'Undo');
+  await expect.poll(async () => (await rows.allTextContents()).slice(0, 2)).toEqual([one, two]);
+  app.assertQuiet();
+});
+
+test('a cabinet taken out for good sends what is in it elsewhere, in one action', async () => {
+  app = await openApp({ demo: true, path: `#/place/${full.id}` });
+  const { page } = app;
+  await tap(page, 'More about this place');
+  await tap(page, 'Retire');
+  await page.getByText('Say where it goes, then why').waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  const other = inCabinet.find(({ id }) => id !== full.id) as Place;
+  await page.getByLabel('Where does it all go?').fill(`${cabinet.name} ${other.label}`);
+  await page.locator('.picker-choice').first().click();
+  await tap(page, 'removed');
+  await page.getByText('is retired: removed.').waitFor();
+  await page.getByText('Nothing stands here.').waitFor();
+  await tap(page, 'Undo');
+  await page.getByText('Nothing stands here.').waitFor({ state: 'detached' });
+  app.assertQuiet();
+});
