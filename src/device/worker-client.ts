@@ -1,7 +1,16 @@
 import { type Problem, problem } from '../domain/problem.ts';
-import { JOB_READS, type JobName, type Jobs, type ListHead, type Progress, type Reply, type Request } from '../worker/protocol.ts';
+import {
+  JOB_READS,
+  type JobName,
+  type Jobs,
+  type ListHead,
+  type OpenedStudio,
+  type Progress,
+  type Reply,
+  type Request,
+} from '../worker/protocol.ts';
 
-export type { ListHead, Progress };
+export type { ListHead, OpenedStudio, Progress };
 
 export interface RunningJob<T> {
   /** The answer; undefined when the job was called off. */

@@ -3,7 +3,6 @@ import { Bench, change, clear, defined, type Mine } from './bench.ts';
 import type { Sha256, ThingId } from './brand.ts';
 import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
 import type { Shelf, Thing } from './shelf.ts';
-import { withReadings } from './size/reading.ts';
 import { subjectOf } from './subject.ts';
 
 /** Entries about a thing that is not there (its recording was taken back, or has not arrived) change nothing. */
@@ -66,14 +65,13 @@ function record(bench: Bench, entry: Recorded): void {
 
 function correct(bench: Bench, entry: Corrected): void {
   if (entry.noun === 'studio') {
-    const { months, life, allowance, ...plain } = entry.fields;
+    const { months, life, ...plain } = entry.fields;
     const before = bench.studio;
     bench.studio = {
       ...before,
       ...plain,
       ...(months ? { months: { ...before.months, ...months } } : {}),
       ...(life ? { life: { ...before.life, ...life } } : {}),
-      ...(allowance ? { allowance: { ...before.allowance, ...allowance } } : {}),
     };
     return;
   }
@@ -136,8 +134,7 @@ function judge(
   const thing = bench.of('mould', of) ?? bench.of('master', of);
   if (!thing) return;
   const mine = bench.edit(thing);
-  // A look settles what was drifting: the next runs are judged afresh.
-  clear(mine, 'gradeNote', 'nextLook', 'drift');
+  clear(mine, 'gradeNote', 'nextLook');
   const nextLook = entry.kind === 'inspected' ? entry.next : undefined;
   Object.assign(mine, { grade, gradeOn: entry.on, faults }, defined({ gradeNote: entry.note, nextLook }));
 }
@@ -152,11 +149,8 @@ function count(bench: Bench, entry: EntryOf<'counted'>): void {
 }
 
 function measure(bench: Bench, entry: EntryOf<'measured'>): void {
-  const thing = bench.get(entry.of);
-  if (!thing) return;
-  const before = thing.measured;
-  const sizes = entry.sizes ? withReadings(before?.sizes ?? [], entry.sizes) : before?.sizes;
-  change(bench, thing, { measured: { on: entry.on, ...defined({ sizes, grams: entry.grams ?? before?.grams }) } });
+  const { sizes, grams } = entry;
+  change(bench, bench.get(entry.of), { measured: { on: entry.on, ...defined({ sizes, grams }) } });
 }
 
 function addPictures(bench: Bench, entry: Entry): void {

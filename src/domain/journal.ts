@@ -35,7 +35,7 @@ function parseHeader(line: string | undefined): JournalHeader | Problem {
 const LINES_AT_ONCE = 1000;
 
 /** Some lines in one go, which takes half the time of one by one; one by one when something is wrong with them, to name the line. */
-function parseLines(lines: readonly string[], from: number): unknown[] | Problem {
+function parseLines(lines: readonly string[], from: number, before: number): unknown[] | Problem {
   const some = lines.slice(from, from + LINES_AT_ONCE);
   try {
     const raws = JSON.parse(`[${some.join(',')}]`) as unknown[];
@@ -48,10 +48,63 @@ function parseLines(lines: readonly string[], from: number): unknown[] | Problem
     try {
       raws.push(JSON.parse(line));
     } catch {
-      return problem(`Line ${from + at + 1} of this journal is damaged.`, UNTOUCHED);
+      return problem(`Line ${before + from + at + 1} of this journal is damaged.`, UNTOUCHED);
     }
   }
   return raws;
+}
+
+/** Takes a journal in a part of whole lines at a time. What is wrong is told at once, with the number of its line. */
+export class JournalReader {
+  private header: JournalHeader | undefined;
+  private readonly entries: Entry[] = [];
+  private readonly seen = new Set<EntryId>();
+  private lines = 0;
+
+  take(text: string): Problem | undefined {
+    const lines = text.split('\n');
+    if (lines.at(-1) === '') lines.pop();
+    const start = this.header ? 0 : 1;
+    if (!this.header) {
+      const header = parseHeader(lines[0]);
+      if (isProblem(header)) return header;
+      this.header = header;
+    }
+    for (let from = start; from < lines.length; from += LINES_AT_ONCE) {
+      const wrong = this.takeLines(lines, from);
+      if (wrong) return wrong;
+    }
+    this.lines += lines.length;
+    return undefined;
+  }
+
+  /** Entries taken so far. */
+  get count(): number {
+    return this.entries.length;
+  }
+
+  end(): Journal | Problem {
+    const { header, entries } = this;
+    if (!header) return problem('This is not a Mouldkeep journal: it is empty.', UNTOUCHED);
+    if (entries.length !== header.entries) {
+      return problem(`This journal should hold ${header.entries} entries and holds ${entries.length}: part of it is missing.`, UNTOUCHED);
+    }
+    return { header, entries };
+  }
+
+  private takeLines(lines: readonly string[], from: number): Problem | undefined {
+    const raws = parseLines(lines, from, this.lines);
+    if (isProblem(raws)) return raws;
+    for (const [at, raw] of raws.entries()) {
+      const line = this.lines + from + at + 1;
+      const entry = parseEntry(raw);
+      if (isProblem(entry)) return problem(`Line ${line}: ${entry.says}`, UNTOUCHED);
+      if (this.seen.has(entry.id)) return problem(`Line ${line}: the entry ${entry.id} is there twice.`, UNTOUCHED);
+      this.seen.add(entry.id);
+      this.entries.push(entry);
+    }
+    return undefined;
+  }
 }
 
 /**
@@ -59,32 +112,25 @@ function parseLines(lines: readonly string[], from: number): unknown[] | Problem
  * comes twice, or lines are missing.
  */
 export function parseJournal(text: string): Journal | Problem {
-  const lines = text.split('\n');
-  if (lines.at(-1) === '') lines.pop();
-  const header = parseHeader(lines[0]);
-  if (isProblem(header)) return header;
-  const entries: Entry[] = [];
-  const seen = new Set<EntryId>();
-  for (let from = 1; from < lines.length; from += LINES_AT_ONCE) {
-    const raws = parseLines(lines, from);
-    if (isProblem(raws)) return raws;
-    for (const [at, raw] of raws.entries()) {
-      const entry = parseEntry(raw);
-      if (isProblem(entry)) return problem(`Line ${from + at + 1}: ${entry.says}`, UNTOUCHED);
-      if (seen.has(entry.id)) return problem(`Line ${from + at + 1}: the entry ${entry.id} is there twice.`, UNTOUCHED);
-      seen.add(entry.id);
-      entries.push(entry);
-    }
-  }
-  if (entries.length !== header.entries) {
-    return problem(`This journal should hold ${header.entries} entries and holds ${entries.length}: part of it is missing.`, UNTOUCHED);
-  }
-  return { header, entries };
+  const reader = new JournalReader();
+  return reader.take(text) ?? reader.end();
 }
 
 export function makeJournal(name: string, entries: readonly Entry[]): string {
-  const header: JournalHeader = { mouldkeep: 'journal', version: 1, name, entries: entries.length };
-  return `${[header, ...entries].map((line) => JSON.stringify(line)).join('\n')}\n`;
+  return makeJournalHead(name, entries.length) + makeJournalLines(entries);
+}
+
+/** The first line of a journal of that many entries. */
+export function makeJournalHead(name: string, entries: number): string {
+  return makeLines([{ mouldkeep: 'journal', version: 1, name, entries } satisfies JournalHeader]);
+}
+
+export function makeJournalLines(entries: readonly Entry[]): string {
+  return makeLines(entries);
+}
+
+function makeLines(lines: readonly object[]): string {
+  return lines.map((line) => `${JSON.stringify(line)}\n`).join('');
 }
 
 /** Whether an entry names the id anywhere: as its subject, a place, a wax, or itself; the action it was made in does not count. */

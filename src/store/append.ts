@@ -19,11 +19,18 @@ export function checked(planned: readonly Entry[]): Entry[] | Problem {
   return entries;
 }
 
+/** What the shelf was summed from that an action was planned on. */
+export interface PlannedOn {
+  readonly last: EntryId | '';
+  readonly folds: number;
+}
+
 /**
- * Adds one action to the tail. Rejects with Stale when something newer than `last` is there already. Without Dexie, whose promises took
+ * Adds one action to the tail. Rejects with Stale when something newer than `last` is there already, or the shelf was summed afresh since:
+ * a studio put in its place may be older than the one the action was planned on. Without Dexie, whose promises took
  * twice as long as the write itself: the look and the write are asked for together, and the look can still call the write off.
  */
-export function append(db: MouldkeepDb, row: TailRow, last: EntryId | ''): Promise<void> {
+export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn): Promise<void> {
   if (!db.isOpen()) return Promise.reject(new Dexie.DatabaseClosedError());
   return new Promise((resolve, reject) => {
     const transaction = db.backendDB().transaction(['tail', 'meta'], 'readwrite', { durability: 'strict' });
@@ -49,7 +56,8 @@ export function append(db: MouldkeepDb, row: TailRow, last: EntryId | ''): Promi
       if (found !== undefined && found > last) callOff();
     };
     mark.onsuccess = () => {
-      if (!stale && newest.result === null && (mark.result?.value.last ?? '') > last) callOff();
+      const { last: sealed = '', folds: found = 0 } = mark.result?.value ?? {};
+      if (!stale && (found !== folds || (newest.result === null && sealed > last))) callOff();
     };
   });
 }

@@ -18,7 +18,8 @@ export class Held {
   tail: readonly Entry[];
   readonly listeners = new Set<(shelf: Shelf) => void>();
   private base: Shelf;
-  private folds: number;
+  /** How often the stored shelf was summed afresh, as far as this tab knows. */
+  folds: number;
   private readonly db: MouldkeepDb;
   private readonly bytes: (count: number) => Uint8Array;
 

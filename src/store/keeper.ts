@@ -16,6 +16,7 @@ import { dropPictures, keepPictures, readPicture } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
 import { makeTurns } from './turns.ts';
+import type { Vault } from './vault.ts';
 
 /** What the store is told from outside: names, time, chance, and when there is time to spare. */
 export interface KeeperOptions {
@@ -28,6 +29,13 @@ export interface KeeperOptions {
   readonly early?: (fronts: unknown) => void;
   /** Runs a job when nothing else is going on. */
   readonly whenIdle: (job: () => void) => void;
+}
+
+/** What one tab tells the others: rows it wrote, and to how often the shelf had been summed afresh; or that they have to read again. */
+interface Told {
+  readonly rows?: TailRow[];
+  readonly folds?: number;
+  readonly reload?: true;
 }
 
 export type MakePlan = (shelf: Shelf, desk: Desk) => readonly Entry[] | Problem;
@@ -62,6 +70,8 @@ export interface Keeper {
   /** Small things that can be made again, such as what the first screen showed last. */
   recall(key: string): Promise<unknown>;
   remember(key: string, value: unknown): Promise<void>;
+  /** What backups, restoring and the pictures' upkeep need; its code comes with the first call. */
+  vault(): Promise<Vault>;
   close(): void;
 }
 
@@ -110,18 +120,23 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     return job().catch(storageProblem);
   }
 
-  channel.onmessage = (event: MessageEvent<{ rows?: TailRow[]; reload?: true }>) => {
-    const { rows, reload } = event.data;
+  channel.onmessage = (event: MessageEvent<Told>) => {
+    const { rows, reload, folds } = event.data;
     if (reload) void quietly(() => held.reload());
-    else if (rows) void quietly(() => held.take(rows.flatMap(entriesOf)));
+    else if (rows) void quietly(() => takeTold(rows, folds ?? held.folds));
   };
+  /** Rows of a studio that was replaced meanwhile must not come back with a message that was late. */
+  async function takeTold(rows: readonly TailRow[], folds: number): Promise<void> {
+    if (folds > held.folds) await held.reload();
+    else if (folds === held.folds) await held.take(rows.flatMap(entriesOf));
+  }
   db.on('versionchange', () => {
     db.close();
     channel.close();
     return false; // Dexie's own answer is to open again at the next write, whatever the newer code has made of the database.
   });
 
-  function tell(message: { rows: TailRow[] } | { reload: true }): void {
+  function tell(message: Told): void {
     if (db.isOpen()) channel.postMessage(message);
   }
 
@@ -148,7 +163,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
 
   /** Shows entries that are safely written, and tells the other tabs. */
   async function showWritten(row: TailRow, entries: readonly Entry[]): Promise<void> {
-    tell({ rows: [row] });
+    tell({ rows: [row], folds: held.folds });
     const isAfresh = await held.take(entries);
     if (isAfresh) options.whenIdle(() => void quietly(refoldAll));
     else if (held.tail.length > TAIL_FULL) options.whenIdle(() => void keeper.seal());
@@ -164,7 +179,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       if (!first) return entries;
       const row: TailRow = { id: first.id, text: JSON.stringify(entries) };
       try {
-        await append(db, row, before.last);
+        await append(db, row, { last: before.last, folds: held.folds });
       } catch (error) {
         const failure = error instanceof Stale ? await safely(() => held.catchUp()) : storageProblem(error);
         if (failure) return failure;
@@ -215,6 +230,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
         () => undefined,
         () => undefined,
       ),
+    vault: async () => (await import('./vault.ts')).openVault(db, loaded.device, { inTurn, adopt }),
     close() {
       channel.close();
       db.close();

@@ -1,6 +1,6 @@
 import type { Sha256 } from '../domain/brand.ts';
 import type { Picture } from '../domain/picture.ts';
-import type { MouldkeepDb, PictureRow } from './schema.ts';
+import { type MouldkeepDb, type PictureRow, REPLACED } from './schema.ts';
 
 export async function keepPictures(db: MouldkeepDb, pictures: readonly Picture[]): Promise<void> {
   await db.transaction('rw', db.pictures, db.thumbs, async () => {
@@ -11,13 +11,17 @@ export async function keepPictures(db: MouldkeepDb, pictures: readonly Picture[]
 
 /** Throws pictures away that no entry names. Gives those it threw away. */
 export async function dropPictures(db: MouldkeepDb, shas: readonly Sha256[]): Promise<readonly Sha256[]> {
-  return db.transaction('rw', db.tail, db.pages, db.pictures, db.thumbs, async () => {
+  return db.transaction('rw', db.tail, db.pages, db.meta, db.pictures, db.thumbs, async () => {
     const named = new Set<Sha256>();
     const look = ({ text }: { readonly text: string }) => {
       for (const sha of shas) if (text.includes(sha)) named.add(sha);
     };
     await db.tail.each(look);
     await db.pages.each(look);
+    await db.meta
+      .where('key')
+      .startsWith(REPLACED)
+      .each(({ value }) => look({ text: String(value) }));
     const dropped = shas.filter((sha) => !named.has(sha));
     await db.pictures.bulkDelete([...dropped]);
     await db.thumbs.bulkDelete([...dropped]);

@@ -33,6 +33,9 @@ export interface MetaRow {
   readonly value: unknown;
 }
 
+/** Before the keys in `meta` of the pages of a studio that another one was put in the place of. */
+export const REPLACED = 'replaced:';
+
 /** Raised when older code must not open the database any more. Dexie itself opens a newer one without a word. */
 export const CODE_VERSION = 1;
 

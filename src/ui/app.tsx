@@ -1,28 +1,25 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
-import { Pane } from './pane.tsx';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
 import { Empty } from './parts/note.tsx';
 import { ToastPart } from './parts/toast.tsx';
 import { UpdateNotice } from './parts/update-notice.tsx';
-import { isOnward, listBehind, parseRoute, route } from './router.ts';
+import { isOnward, route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
-import { useIsDesk } from './use-size.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
+const BackupScreen = lazy(async () => (await import('./screens/backup.tsx')).BackupScreen);
 const BringInScreen = lazy(async () => (await import('./screens/bring-in.tsx')).BringInScreen);
 const DrawScreen = lazy(async () => (await import('./screens/draw.tsx')).DrawScreen);
 const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScreen);
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
-const Keyboard = lazy(async () => (await import('./parts/keyboard.tsx')).Keyboard, null);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
-const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
@@ -37,9 +34,6 @@ const WhereIsScreen = lazy(async () => (await import('./screens/where-is.tsx')).
 
 /** What a tap on the shelves most likely opens; fetched as soon as they are on the glass. */
 const NEXT = [WhereIsScreen, MouldScreen, PlaceScreen];
-
-/** Screens that show one thing, or something done to it: a desk keeps the list they were opened from beside them. */
-const BESIDE_LISTS = ['place', 'mould', 'thing', 'new', 'many', 'edit', 'move'];
 
 function mouldScreen(id: string, verb: string | undefined): ComponentChildren {
   if (verb === 'run') return <RunScreen id={id} />;
@@ -79,10 +73,10 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <RoomsScreen />;
     case 'edit':
       return <EditScreen id={first} />;
+    case 'backup':
+      return <BackupScreen />;
     case 'bring-in':
       return <BringInScreen />;
-    case 'labels':
-      return <LabelsScreen />;
     case 'settings':
       return <SettingsScreen />;
     case 'c':
@@ -116,18 +110,13 @@ export function App() {
       }),
     [],
   );
-  const isDesk = useIsDesk();
-  const here = route.value;
-  const { parts } = here;
+  const { parts } = route.value;
   const key = parts.join('/');
-  const behind = isDesk && BESIDE_LISTS.includes(parts[0] ?? '') ? listBehind() : '';
-  const list = useMemo(() => parseRoute(behind), [behind]);
-  const listKey = list.parts.join('/');
-  const hasList = behind !== '' && listKey !== key;
   useLayoutEffect(() => {
     if (isOnward) window.scrollTo(0, 0);
   }, [key]);
-  if (!hasEntered && parts[0] !== 'bring-in') return <DoorsScreen onEnter={() => setEntered(true)} />;
+  const screen = useMemo(() => screenAt(parts), [key]);
+  if (!hasEntered && parts[0] !== 'bring-in' && parts[0] !== 'backup') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
     <div class="app">
       <aside class="app-notices" aria-label="Notices">
@@ -139,14 +128,12 @@ export function App() {
         )}
         <UpdateNotice />
       </aside>
-      <div class={hasList ? 'panes' : undefined}>
-        {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
-        <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />
+      <div class="app-screen" key={key}>
+        {screen}
       </div>
       <ToastPart />
       <CountedBar />
       <AttentionWatch />
-      <LateKeyboard />
     </div>
   );
 }
@@ -166,13 +153,6 @@ function CountedBar() {
 function AttentionWatch() {
   useWatchAttention();
   return null;
-}
-
-/** Keys and scanners that type are heard as soon as there is something to see. */
-function LateKeyboard() {
-  const [isSeen, setSeen] = useState(false);
-  useEffect(() => afterPaint(() => setSeen(true)), []);
-  return isSeen ? <Keyboard /> : null;
 }
 
 function useTheme(): void {

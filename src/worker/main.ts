@@ -1,7 +1,7 @@
 import { planSteps } from '../domain/csv/plan-import.ts';
 import { readTable } from '../domain/csv/table.ts';
-import { parseJournal } from '../domain/journal.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
+import { openBackup } from './open-backup.ts';
 import { JOB_READS, type Jobs, type Reply, type Request } from './protocol.ts';
 
 /** Rows of the list that the head shows. */
@@ -28,21 +28,26 @@ function planList({ text, delimiter, known, reading, today }: Jobs['import']['as
   }
 }
 
-function answerTo(request: Request): Jobs[Request['job']]['gives'] | Problem {
+type Answer = Jobs[Request['job']]['gives'] | Problem;
+
+function answerTo(request: Request): Answer | Promise<Answer> {
   switch (request.job) {
     case 'head':
       return head(request.asks);
     case 'import':
       return planList(request.asks);
-    case 'journal':
-      return parseJournal(request.asks.text);
+    case 'backup':
+      return openBackup(request.asks, (progress) => reply({ progress }));
   }
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<Request>) => {
+  const failed = () => reply({ answer: problem(`The ${JOB_READS[data.job]} could not be worked through.`, 'Nothing was changed.') });
   try {
-    reply({ answer: answerTo(data) });
+    const answer = answerTo(data);
+    if (answer instanceof Promise) answer.then((given) => reply({ answer: given }), failed);
+    else reply({ answer });
   } catch {
-    reply({ answer: problem(`The ${JOB_READS[data.job]} could not be worked through.`, 'Nothing was changed.') });
+    failed();
   }
 });

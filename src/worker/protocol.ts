@@ -1,9 +1,11 @@
-import type { Day } from '../domain/brand.ts';
+import type { Manifest } from '../domain/backup/manifest.ts';
+import type { Day, Sha256, ThingId } from '../domain/brand.ts';
 import type { Delimiter } from '../domain/csv/delimiter.ts';
 import type { Known } from '../domain/csv/known.ts';
 import type { ImportPlan, Reading } from '../domain/csv/plan.ts';
 import type { Row } from '../domain/csv/table.ts';
-import type { Journal } from '../domain/journal.ts';
+import type { Entry } from '../domain/entry.ts';
+import type { Noun } from '../domain/noun.ts';
 import type { Problem } from '../domain/problem.ts';
 
 /** What the first rows of a list show, before anything is planned. */
@@ -12,6 +14,26 @@ export interface ListHead {
   readonly rows: readonly Row[];
   /** Rows in the whole list, headings included. */
   readonly total: number;
+}
+
+/** A picture in a backup: where its bytes and those of its thumbnail lie in the file. */
+export interface PlacedPicture {
+  readonly sha: Sha256;
+  readonly type: string;
+  readonly at: number;
+  readonly bytes: number;
+  readonly thumb: { readonly type: string; readonly at: number; readonly bytes: number; readonly sha: Sha256 };
+}
+
+/** What a backup, or a journal saved as text, holds. Every byte of it has been vouched for. */
+export interface OpenedStudio {
+  /** Absent for a journal saved as text. */
+  readonly manifest?: Manifest;
+  readonly name: string | undefined;
+  readonly entries: readonly Entry[];
+  /** Ids of the things on its shelves, by noun. */
+  readonly things: readonly (readonly [Noun, readonly ThingId[]])[];
+  readonly pictures: readonly PlacedPicture[];
 }
 
 /** The jobs a worker does, each with what it is told and what it answers. */
@@ -27,12 +49,12 @@ export interface Jobs {
     };
     readonly gives: ImportPlan;
   };
-  journal: { readonly asks: { readonly text: string }; readonly gives: Journal };
+  backup: { readonly asks: { readonly file: Blob; readonly isOnlyChecked: boolean }; readonly gives: OpenedStudio };
 }
 export type JobName = keyof Jobs;
 
 /** What a job works through, for the sentence that says it could not. */
-export const JOB_READS: { readonly [J in JobName]: string } = { head: 'list', import: 'list', journal: 'journal' };
+export const JOB_READS: { readonly [J in JobName]: string } = { head: 'list', import: 'list', backup: 'backup' };
 
 export type Request = { [J in JobName]: { readonly job: J; readonly asks: Jobs[J]['asks'] } }[JobName];
 

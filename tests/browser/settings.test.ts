@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
@@ -27,43 +26,17 @@ async function go(page: Page, hash: string): Promise<void> {
   }, hash);
 }
 
-async function choose(page: Page, name: string, text: string): Promise<void> {
-  await page.locator('input[type=file]').setInputFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
-}
-
-/** Saves the journal and gives what was in the file. */
-async function saved(page: Page): Promise<string> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save the journal' }).click();
-  const file = await download;
-  expect(file.suggestedFilename()).toMatch(/^mouldkeep-journal-\d{4}-\d\d-\d\d\.txt$/);
-  return readFileSync(await file.path(), 'utf8');
-}
-
-test('tells whether the browser will keep the shelves, how much is used, and when a copy was last saved', async () => {
+test('tells whether the browser will keep the shelves, how much is used, and when a backup was last made', async () => {
   const page = await openSettings({ demo: true });
   await page.getByText(/No: it has promised|Yes, when the phone runs out of room/).waitFor();
   expect(await fact(page, 'Stored').textContent()).toMatch(/^[\d.\u202f]+ MB of [\d.\u202f]+ [MG]B$/);
   expect(Number.parseFloat((await fact(page, 'Stored').textContent()) ?? '')).toBeGreaterThan(0);
-  expect(await fact(page, 'Last saved copy').textContent()).toBe('None has been saved from this device.');
-  const count = await entries(page);
-  expect((await saved(page)).trimEnd().split('\n').length).toBe(count + 1);
-  await page.getByText(/; nothing new since\.$/).waitFor();
-  expect(await fact(page, 'Last saved copy').textContent()).toMatch(/^\d{1,2} [A-Z][a-z]+ \d{4}; nothing new since\.$/);
-  // The seasons of the other half of the world are one entry; it is not in the copy.
-  await page.getByText('south', { exact: true }).click();
-  await page.getByText(/; 1 entry since\.$/).waitFor();
+  expect(await entries(page)).toBeGreaterThan(1000);
+  expect(await fact(page, 'Last backup').textContent()).toBe('None has been made on this device.');
+  expect(await fact(page, 'In no backup yet').textContent()).toMatch(/^[\d\u202f]+ entries, [\d\u202f]+ things and \d+ pictures$/);
+  await page.getByRole('link', { name: 'Make or open a backup' }).click();
+  await page.getByRole('heading', { name: 'Backup', level: 1 }).waitFor();
   app?.assertQuiet();
-});
-
-test('a copy of the demo is none of the studio’s own', async () => {
-  const page = await openSettings({ demo: true });
-  await saved(page);
-  await page.getByText(/nothing new since/).waitFor();
-  await page.goto(`${app?.url}?#/settings`);
-  await page.getByRole('button', { name: /empty cabinet/i }).click();
-  await go(page, '#/settings');
-  await page.getByText('None has been saved from this device.').waitFor();
 });
 
 test('figures are shown and taken in the units chosen, and what is recorded stays', async () => {
@@ -129,64 +102,6 @@ test('the studio’s own figures change what needs attention, and can be taken b
   await expect.poll(flags).toBe(before);
   await go(page, '#/settings');
   expect(await shots.inputValue()).toBe(was);
-});
-
-test('a journal saved on one device and joined on another gives the same shelves; it is looked at first', async () => {
-  const page = await openSettings({ demo: true });
-  const count = await entries(page);
-  const text = await saved(page);
-  await app?.close();
-
-  app = await openApp();
-  const other = app.page;
-  const workers: string[] = [];
-  other.on('worker', (worker) => workers.push(worker.url()));
-  await other.getByRole('button', { name: /empty cabinet/i }).click();
-  await go(other, '#/settings');
-  // Nobody has said anything yet: the trade's figures stand, and say so.
-  const rubber = other.getByRole('row', { name: /^vulcanised silicone/ });
-  await rubber.getByText('from memory').first().waitFor();
-  await choose(other, 'journal.txt', text);
-  const sheet = other.getByRole('dialog', { name: 'Join this journal?' });
-  await sheet.waitFor({ timeout: 30_000 });
-  // More than a megabyte is read off the page, which stays usable meanwhile.
-  expect(workers).toHaveLength(1);
-  expect(await fact(other, 'New here').textContent()).toBe(count.toLocaleString('en').replace(',', '\u202f'));
-  expect(await fact(other, 'Known already').textContent()).toBe('0');
-  expect(await fact(other, 'It holds').textContent()).toMatch(/entries, \d{1,2} \w+ \d{4} to \d{1,2} \w+ \d{4}$/);
-  expect(await axeWhole(other)).toEqual([]);
-  await sheet.getByRole('button', { name: 'Leave it' }).click();
-  expect(await entries(other)).toBe(0);
-  await choose(other, 'journal.txt', text);
-  await sheet.getByRole('button', { name: /^Join / }).click();
-  await other.getByText(/entries were new here\.$/).waitFor({ timeout: 30_000 });
-  await expect.poll(() => entries(other)).toBe(count);
-  await rubber.getByText('the studio’s').first().waitFor();
-  // A second time there is nothing new in it.
-  await choose(other, 'journal.txt', text);
-  await other.getByText('Everything in it is here already.').waitFor({ timeout: 30_000 });
-  await sheet.getByRole('button', { name: 'Close' }).last().click();
-  await go(other, '#/wax');
-  await other.locator('.wax-card').first().waitFor();
-  expect(await other.locator('.wax-card').count()).toBe(5);
-  app?.assertQuiet();
-});
-
-test('a damaged journal is refused whole, with its line', async () => {
-  const page = await openSettings({ demo: true });
-  const count = await entries(page);
-  const lines = (await saved(page)).trimEnd().split('\n');
-  for (const [text, says] of [
-    [lines.with(77, '{"id":').join('\n'), 'Line 78 of this journal is damaged.'],
-    [lines.slice(0, -5).join('\n'), /part of it is missing/],
-    ['Bull seal; 2 pieces\n', /not a Mouldkeep journal/],
-  ] as const) {
-    await choose(page, 'journal.txt', text);
-    await page.getByRole('alert').getByText(says).waitFor({ timeout: 30_000 });
-    expect(await page.getByRole('dialog').count()).toBe(0);
-  }
-  expect(await page.getByRole('alert').textContent()).toContain('Nothing was changed.');
-  expect(await entries(page)).toBe(count);
 });
 
 test('who uses the device is written beside what is done on it, on the day it was done', async () => {

@@ -52,14 +52,19 @@ test('a list is planned as it would be in the page, with words about progress be
   expect(told.at(-1)).toEqual({ answer: structuredClone(planImport(known, table, reading, TODAY)) });
 });
 
-test('a journal is read as it would be in the page', () => {
+test('a journal saved as text is opened as a backup is, in its own time', async () => {
   const entries = aJournal();
-  expect(ask({ job: 'journal', asks: { text: makeJournal('Quay', entries) } })).toMatchObject([{ answer: { entries } }]);
+  ask({ job: 'backup', asks: { file: new Blob([makeJournal('Quay', entries)]), isOnlyChecked: false } });
+  await vi.waitFor(() => expect(replies).toMatchObject([{ answer: { name: 'Quay', entries } }]));
+});
+
+test('a backup that cannot be read at all is answered in words', async () => {
+  ask({ job: 'backup', asks: { file: null, isOnlyChecked: false } as never });
+  await vi.waitFor(() => expect(replies).toMatchObject([{ answer: { says: 'The backup could not be worked through.' } }]));
 });
 
 test.each([
   ['head', { text: '' }, /nothing in that list/],
-  ['journal', { text: 'no journal' }, /not a Mouldkeep journal/],
   // What breaks the work is told, so that the page does not wait for ever.
   ['import', { text: LIST, known: null, reading: { hasHeadings: true }, today: TODAY }, /could not be worked through/],
 ] as const)('what cannot be read is answered in words: %s', (job, asks, says) => {

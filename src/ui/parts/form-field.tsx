@@ -30,7 +30,6 @@ export function FormField({ noun, editor, value, problem, autoFocus = false, onC
           value={value}
           max={editor.max}
           autoFocus={autoFocus}
-          name={editor.field}
           problem={problem}
           onInput={onChange}
           {...(editor.lines ? { lines: editor.lines } : {})}

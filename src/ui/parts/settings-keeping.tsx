@@ -1,8 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Keeping } from '../../actions/deps.ts';
-import type { LastCopy } from '../../actions/save-journal.ts';
-import { dayInWords } from '../../domain/day-words.ts';
-import { sayCount, sayNumber } from '../../domain/measure-words.ts';
+import { sayNumber } from '../../domain/measure-words.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { Button } from './button.tsx';
 import { say } from './toast.tsx';
@@ -10,13 +8,6 @@ import { say } from './toast.tsx';
 function room(bytes: number | undefined): string {
   if (bytes === undefined) return 'not told by this browser';
   return bytes < 1e9 ? `${sayNumber(bytes / 1e6, 1)} MB` : `${sayNumber(bytes / 1e9, 1)} GB`;
-}
-
-function copyInWords(copy: LastCopy | undefined, entries: number | undefined): string {
-  if (!copy) return 'None has been saved from this device.';
-  if (entries === undefined) return `${dayInWords(copy.on)}.`;
-  const since = entries - copy.entries;
-  return `${dayInWords(copy.on)}; ${since <= 0 ? 'nothing new since' : `${sayCount(since, 'entry', 'entries')} since`}.`;
 }
 
 /** Entries in the journal, takings-back and what they took back included: the shelf counts only what holds. */
@@ -38,7 +29,7 @@ function useJournalLength(): number | undefined {
 }
 
 /** How safely the shelves are kept here, and how full the storage is. */
-export function KeepingCard({ copy }: { copy: LastCopy | undefined }) {
+export function KeepingCard() {
   const deps = useDeps();
   const entries = useJournalLength();
   const [keeping, setKeeping] = useState<Keeping>({});
@@ -73,8 +64,6 @@ export function KeepingCard({ copy }: { copy: LastCopy | undefined }) {
               ? 'No: it has promised to keep it.'
               : 'Yes, when the phone runs out of room.'}
         </dd>
-        <dt>Last saved copy</dt>
-        <dd>{copyInWords(copy, entries)}</dd>
       </dl>
       {keeping.isPersistent === false && (
         <div class="button-row">

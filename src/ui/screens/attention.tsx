@@ -8,12 +8,12 @@ import { sayCount } from '../../domain/measure-words.ts';
 import { type AttentionGroup, type AttentionItem, attentionList } from '../../views/attention-list.ts';
 import { addressOf } from '../address.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
+import { BackupLine } from '../parts/backup-reminder.tsx';
 import { Button } from '../parts/button.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { SetAsideSheet } from '../parts/set-aside-sheet.tsx';
-import { TakeList } from '../parts/take-list.tsx';
 import { sayOutcome } from '../parts/toast.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
@@ -65,7 +65,7 @@ export function AttentionScreen(_: object) {
           onMore={() => setShown(new Map(shown).set(group.kind, (shown.get(group.kind) ?? FEW) + MORE))}
         />
       ))}
-      {list.count > 0 && <TakeList shown={{ of: 'attention' }} />}
+      <BackupLine />
       {list.aside.length > 0 && <Aside items={list.aside} />}
       {open && <SetAsideSheet key={`${open.flag.of} ${open.flag.kind}`} item={open} onClose={() => setOpen(undefined)} />}
     </Screen>

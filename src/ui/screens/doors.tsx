@@ -34,6 +34,11 @@ export function DoorsScreen({ onEnter }: { onEnter: () => void }) {
         </button>
       </div>
       <p class="doors-foot">
+        <button type="button" class="button button-plain" onClick={() => enter('#/backup')}>
+          I have a backup
+        </button>
+      </p>
+      <p class="doors-foot">
         Everything stays on this device. Put Mouldkeep on the home screen before you type anything in: an installed app and a browser tab
         may keep separate shelves.
       </p>

@@ -1,36 +1,27 @@
-import { useState } from 'preact/hooks';
-import { lastCopy } from '../../actions/save-journal.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { Screen } from '../parts/screen.tsx';
-import { CopyCard } from '../parts/settings-copy.tsx';
+import { BackupCard } from '../parts/settings-backup.tsx';
 import { InstallCard, LookCard, WhoCard } from '../parts/settings-device.tsx';
 import { KeepingCard } from '../parts/settings-keeping.tsx';
-import { KeysCard } from '../parts/settings-keys.tsx';
-import { ListsCard } from '../parts/settings-lists.tsx';
 import { RepairCard } from '../parts/settings-repair.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
 import { UnitsCard } from '../parts/settings-units.tsx';
-import { useDeps } from '../studio.tsx';
 import '../styles/settings.css';
 
 /** How safely the shelves are kept, copies of them, the studio’s figures, and what holds for this device alone. */
 export function SettingsScreen() {
-  const deps = useDeps();
-  const [copy, setCopy] = useState(() => lastCopy(deps));
   return (
     <Screen title="Settings">
-      <KeepingCard copy={copy} />
-      <CopyCard onSaved={() => setCopy(lastCopy(deps))} />
+      <KeepingCard />
+      <BackupCard />
       <InstallCard />
       <StudioCard />
       <UnitsCard />
       <WhoCard />
       <LookCard />
-      <KeysCard />
-      <ListsCard />
       <section class="card">
-        <h2>Labels</h2>
-        <LinkButton href="#/labels">Print labels</LinkButton>
+        <h2>Lists</h2>
+        <LinkButton href="#/bring-in">Bring in my list</LinkButton>
       </section>
       <RepairCard />
     </Screen>

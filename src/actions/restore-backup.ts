@@ -1,0 +1,83 @@
+import { pictureFrom } from '../device/backup-pictures.ts';
+import type { Progress } from '../device/worker-client.ts';
+import type { Sha256 } from '../domain/brand.ts';
+import type { Picture } from '../domain/picture.ts';
+import { isProblem, type Problem } from '../domain/problem.ts';
+import type { Replaced } from '../store/replaced.ts';
+import type { Deps } from './deps.ts';
+import { NOT_IN_DEMO, type OpenedBackup } from './open-backup.ts';
+
+export type { Replaced };
+
+type Needed = Pick<Deps, 'keeper' | 'today' | 'isDemo'>;
+
+/** Bytes of pictures in one write. */
+const BATCH_BYTES = 8_000_000;
+
+/** `join` adds what is new; `replace` puts the backup in the place of what is here, which is kept aside. */
+export type Way = 'join' | 'replace';
+
+/**
+ * Takes a backup in. Its pictures come first, which changes nothing anybody sees; then the journal in one transaction. What goes wrong before
+ * that leaves the shelves as they were, and takes the pictures away again. Gives how many entries were new.
+ */
+export async function restoreBackup(
+  deps: Needed,
+  opened: OpenedBackup,
+  way: Way,
+  tell: (progress: Progress) => void,
+): Promise<number | Problem> {
+  if (deps.isDemo) return NOT_IN_DEMO;
+  const { keeper, today } = deps;
+  const added: Sha256[] = [];
+  const wrong = await takePictures(deps, opened, added, tell);
+  const fresh = opened.difference.entries.fresh;
+  const outcome =
+    wrong ?? (way === 'join' ? await keeper.join(opened.entries) : await (await keeper.vault()).replace(opened.entries, today()));
+  if (!isProblem(outcome)) return outcome ?? fresh;
+  await keeper.dropPictures(added);
+  return outcome;
+}
+
+async function takePictures(
+  { keeper }: Needed,
+  { file, pictures, freshPictures }: OpenedBackup,
+  added: Sha256[],
+  tell: (progress: Progress) => void,
+): Promise<Problem | undefined> {
+  const wanted = pictures.filter(({ sha }) => freshPictures.has(sha));
+  let batch: Picture[] = [];
+  let bytes = 0;
+  const write = async () => {
+    added.push(...batch.map(({ sha }) => sha));
+    const wrong = await keeper.keepPictures(batch);
+    batch = [];
+    bytes = 0;
+    tell({ done: added.length, total: wanted.length });
+    return wrong;
+  };
+  for (const placed of wanted) {
+    const picture = await pictureFrom(file, placed);
+    if (isProblem(picture)) return picture;
+    batch.push(picture);
+    bytes += placed.bytes + placed.thumb.bytes;
+    const wrong = bytes >= BATCH_BYTES ? await write() : undefined;
+    if (wrong) return wrong;
+  }
+  return batch.length > 0 ? write() : undefined;
+}
+
+/** The studio that a backup was put in the place of, while it is still kept. */
+export async function replacedStudio({ keeper }: Pick<Deps, 'keeper'>): Promise<Replaced | undefined> {
+  return (await keeper.vault()).replaced();
+}
+
+/** Brings the replaced studio back; what is here now is kept aside in its turn. */
+export async function bringBack({ keeper, today }: Needed): Promise<Problem | undefined> {
+  return (await keeper.vault()).bringBack(today());
+}
+
+/** Lets go of the replaced studio. */
+export async function letGo({ keeper }: Pick<Deps, 'keeper'>): Promise<Problem | undefined> {
+  return (await keeper.vault()).forget();
+}
