@@ -5,7 +5,7 @@ export interface PaperMm {
 
 /**
  * Makes printing show nothing of the app but what is marked for this `job`, on paper of this size without margins. Returns how to undo
- * it. Safari before 18.2 ignores `@page { size }` and prints on the paper chosen in its own window.
+ * it. Safari ignores `@page { size }` and prints on the paper chosen in its own window.
  */
 export function preparePrint(job: string, paper: PaperMm): () => void {
   const sheet = new CSSStyleSheet();

@@ -1,5 +1,6 @@
 import { type Bench, change, clear, defined, sums, total } from './bench.ts';
 import type { Day, PlaceId } from './brand.ts';
+import { driftAfter } from './drift.ts';
 import type { EntryOf } from './entry.ts';
 import { withRun } from './run.ts';
 import { MONTHS_KEPT, RUNS_KEPT, type Run, type Thing } from './shelf.ts';
@@ -10,12 +11,15 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
     const rejects = total(entry.rejects);
     const { shots, good, wax, injector, waxC, pressureKpa, holdS, on } = entry;
     const run = { on, good, rejects, ...defined({ wax, injector, waxC, pressureKpa, holdS }) } as Run;
+    const drift = driftAfter(mould, run);
+    if (!drift && mould.drift) clear(bench.edit(mould), 'drift');
     change(bench, mould, {
       shots: mould.shots + shots,
       good: mould.good + good,
       rejects: mould.rejects + rejects,
       runs: withRun(mould.runs ?? [], run, RUNS_KEPT),
       ...(rejects > 0 ? { byFault: sums(mould.byFault, entry.rejects) } : {}),
+      ...(drift ? { drift } : {}),
     });
   }
   if (entry.wax && entry.grams) useWax(bench, entry.wax, entry.grams, entry.on);

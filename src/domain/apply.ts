@@ -3,6 +3,7 @@ import { Bench, change, clear, defined, type Mine } from './bench.ts';
 import type { Sha256, ThingId } from './brand.ts';
 import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
 import type { Shelf, Thing } from './shelf.ts';
+import { withReadings } from './size/reading.ts';
 import { subjectOf } from './subject.ts';
 
 /** Entries about a thing that is not there (its recording was taken back, or has not arrived) change nothing. */
@@ -65,13 +66,14 @@ function record(bench: Bench, entry: Recorded): void {
 
 function correct(bench: Bench, entry: Corrected): void {
   if (entry.noun === 'studio') {
-    const { months, life, ...plain } = entry.fields;
+    const { months, life, allowance, ...plain } = entry.fields;
     const before = bench.studio;
     bench.studio = {
       ...before,
       ...plain,
       ...(months ? { months: { ...before.months, ...months } } : {}),
       ...(life ? { life: { ...before.life, ...life } } : {}),
+      ...(allowance ? { allowance: { ...before.allowance, ...allowance } } : {}),
     };
     return;
   }
@@ -134,7 +136,8 @@ function judge(
   const thing = bench.of('mould', of) ?? bench.of('master', of);
   if (!thing) return;
   const mine = bench.edit(thing);
-  clear(mine, 'gradeNote', 'nextLook');
+  // A look settles what was drifting: the next runs are judged afresh.
+  clear(mine, 'gradeNote', 'nextLook', 'drift');
   const nextLook = entry.kind === 'inspected' ? entry.next : undefined;
   Object.assign(mine, { grade, gradeOn: entry.on, faults }, defined({ gradeNote: entry.note, nextLook }));
 }
@@ -149,8 +152,11 @@ function count(bench: Bench, entry: EntryOf<'counted'>): void {
 }
 
 function measure(bench: Bench, entry: EntryOf<'measured'>): void {
-  const { sizes, grams } = entry;
-  change(bench, bench.get(entry.of), { measured: { on: entry.on, ...defined({ sizes, grams }) } });
+  const thing = bench.get(entry.of);
+  if (!thing) return;
+  const before = thing.measured;
+  const sizes = entry.sizes ? withReadings(before?.sizes ?? [], entry.sizes) : before?.sizes;
+  change(bench, thing, { measured: { on: entry.on, ...defined({ sizes, grams: entry.grams ?? before?.grams }) } });
 }
 
 function addPictures(bench: Bench, entry: Entry): void {

@@ -1,5 +1,6 @@
 import type { DesignId, FlaskId, MouldId } from './brand.ts';
 import { METALS, SIZE_MAX } from './design.ts';
+import { doubt } from './doubt.ts';
 import { day, NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
@@ -13,5 +14,6 @@ export const CASTING_FIELDS = {
   metal: oneOf(METALS),
   mould: ref<MouldId>(),
   flask: ref<FlaskId>(),
+  doubt,
   note: text(NOTE_MAX),
 } as const;

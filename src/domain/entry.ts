@@ -67,11 +67,12 @@ export const ENTRY_KINDS = [
 export type EntryKind = (typeof ENTRY_KINDS)[number];
 
 /** Why something left the studio, or the wax tub. */
-export const ISSUE_REASONS = ['sold', 'sent', 'given', 'discarded', 'lost'] as const;
+export const ISSUE_REASONS = ['sold', 'sent', 'given', 'discarded', 'lost', 'kept as master'] as const;
 
 /** What calls for attention; a flag on a thing can be set aside until a day. */
 export const FLAG_KINDS = [
   'failed',
+  'doubtful',
   'worn',
   'faults',
   'old shots',

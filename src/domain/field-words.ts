@@ -62,6 +62,7 @@ export const FIELD_WORDS: Readonly<Record<string, string>> = {
   holder: 'Who has the things',
   open: 'Open shelf',
   pieces: 'Pieces',
+  doubt: 'Marked for a look',
   due: 'Wanted by',
   who: 'For whom',
 };

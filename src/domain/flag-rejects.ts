@@ -1,50 +1,69 @@
+import { dayInWords } from './day-words.ts';
+import { ALARM, OWN_WAXES, signAgainst } from './drift.ts';
 import { type Flag, flagOn, type Rules } from './flag.ts';
-import type { Mould } from './shelf.ts';
+import type { Rubber } from './mould.ts';
+import type { Mould, Shelf } from './shelf.ts';
 
-/** The runs that count as recent, and what makes their rejects worth a look. Common practice, no source. */
-const RECENT_RUNS = 3;
-const RECENT_WAXES = 10;
-const RECENT_REJECTS = 3;
-const LEAST_SHARE = 0.1;
-/** Waxes before the recent runs that make an earlier share worth comparing with. */
-const EARLIER_WAXES = 20;
+/** Rejects below which nobody need look. Common practice, no source. */
+const LEAST_REJECTS = 3;
+/** Waxes of a rubber's moulds that make its usual share worth comparing with. */
+const RUBBER_WAXES = 200;
 
-interface RejectShares {
-  readonly runs: number;
-  readonly rejects: number;
-  readonly waxes: number;
-  /** Rejects ÷ waxes of the last runs. */
-  readonly recent: number;
-  /** The same of everything before them; undefined with too few waxes. */
-  readonly earlier?: number;
-}
+/** The share of waxes thrown out that is usual for moulds of each rubber, in whole hundredths, so that it seldom changes. */
+export type UsualRejects = { readonly [R in Rubber]?: number };
 
-/** Rejects of a mould's last three runs against all before; undefined before there are enough waxes to tell. */
-function rejectShares(mould: Mould): RejectShares | undefined {
-  const runs = (mould.runs ?? []).slice(-RECENT_RUNS);
-  let good = 0;
-  let rejects = 0;
-  for (const run of runs) {
-    good += run.good;
-    rejects += run.rejects;
+const known = new WeakMap<Shelf['things']['mould'], UsualRejects>();
+
+export function usualRejects(moulds: Shelf['things']['mould']): UsualRejects {
+  const before = known.get(moulds);
+  if (before) return before;
+  const sums: { [R in Rubber]?: { waxes: number; rejects: number } } = {};
+  for (const { rubber, good, rejects } of moulds.values()) {
+    if (!rubber || good + rejects === 0) continue;
+    sums[rubber] ??= { waxes: 0, rejects: 0 };
+    const sum = sums[rubber];
+    sum.waxes += good + rejects;
+    sum.rejects += rejects;
   }
-  const waxes = good + rejects;
-  if (waxes < RECENT_WAXES) return undefined;
-  const before = mould.good + mould.rejects - waxes;
-  const earlier = before >= EARLIER_WAXES ? { earlier: (mould.rejects - rejects) / before } : {};
-  return { runs: runs.length, rejects, waxes, recent: rejects / waxes, ...earlier };
+  const usual = Object.fromEntries(
+    Object.entries(sums)
+      .filter(([, { waxes }]) => waxes >= RUBBER_WAXES)
+      .map(([rubber, { waxes, rejects }]) => [rubber, Math.round((100 * rejects) / waxes) / 100]),
+  ) as UsualRejects;
+  known.set(moulds, usual);
+  return usual;
 }
 
-/** Flagged at a tenth or more thrown out and twice the earlier share; a look on or after the last run settles it. */
+/** What rose, in numbers: against the mould's own record, or what is usual for its rubber while it has none. */
+function rise(mould: Mould, usual: UsualRejects): string | undefined {
+  const { drift, good, rejects } = mould;
+  const before = good + rejects - (drift?.waxes ?? 0);
+  if (drift && drift.sign >= ALARM && drift.rejects >= LEAST_REJECTS && before > 0) {
+    const says = `Since ${dayInWords(drift.since)} ${drift.rejects} of ${drift.waxes} waxes were thrown out (${percent(drift.rejects / drift.waxes)})`;
+    return `${says}; before that ${percent((rejects - drift.rejects) / before)} of ${before}.`;
+  }
+  const share = mould.rubber && usual[mould.rubber];
+  const waxes = good + rejects;
+  if (share === undefined || waxes >= OWN_WAXES || rejects < LEAST_REJECTS || signAgainst({ waxes, rejects }, share) < ALARM)
+    return undefined;
+  return `${rejects} of its first ${waxes} waxes were thrown out (${percent(rejects / waxes)}); moulds of ${mould.rubber} spoil ${percent(share)}.`;
+}
+
+/** Flagged when the rejects are rising beyond chance; a look on or after the last run settles it. */
 export function flagOnRejects(mould: Mould, rules: Rules): Flag | undefined {
+  if (mould.rejects < LEAST_REJECTS) return undefined;
   const lastRun = mould.runs?.at(-1)?.on;
   if (lastRun === undefined || (mould.gradeOn !== undefined && mould.gradeOn >= lastRun)) return undefined;
-  const shares = rejectShares(mould);
-  if (!shares || shares.rejects < RECENT_REJECTS || shares.recent < Math.max(LEAST_SHARE, 2 * (shares.earlier ?? 0))) return undefined;
-  const runs = shares.runs === 1 ? 'The last run' : `The last ${shares.runs} runs`;
-  const before = shares.earlier === undefined ? '' : `; before that ${percent(shares.earlier)}`;
-  const says = `${runs}: ${shares.rejects} of ${shares.waxes} waxes thrown out (${percent(shares.recent)})${before}.`;
-  return flagOn(mould, rules, 'rejects', 'soon', says, 'Look at the mould, and at the wax’s heat and pressure, before the next run.');
+  const says = rise(mould, rules.usual);
+  if (!says) return undefined;
+  return flagOn(
+    mould,
+    rules,
+    'rejects',
+    'soon',
+    says,
+    'Try the wax’s heat, pressure and clamping before you blame the mould; then look at it.',
+  );
 }
 
 function percent(share: number): string {

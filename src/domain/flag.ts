@@ -1,6 +1,7 @@
 import type { Day, ThingId } from './brand.ts';
 import { addDays } from './day.ts';
 import { FLAG_KINDS, type FlagKind } from './entry.ts';
+import type { UsualRejects } from './flag-rejects.ts';
 import type { Thing } from './shelf.ts';
 import type { StudioFields } from './studio.ts';
 
@@ -33,13 +34,15 @@ export interface Rules {
   readonly studio: StudioFields;
   /** A mould in use that was last looked at on this day or before is due a look. */
   readonly lookBefore: Day;
+  /** Share of rejects usual for each rubber. */
+  readonly usual: UsualRejects;
 }
 
 /** Days without a look after which a mould in use is due one, where the studio has not said. Common practice, no source. */
 export const LOOK_DAYS = 180;
 
-export function rulesOf(today: Day, studio: StudioFields): Rules {
-  return { today, studio, lookBefore: addDays(today, -(studio.lookDays ?? LOOK_DAYS)) };
+export function rulesOf(today: Day, studio: StudioFields, usual: UsualRejects = {}): Rules {
+  return { today, studio, lookBefore: addDays(today, -(studio.lookDays ?? LOOK_DAYS)), usual };
 }
 
 export function flagOn(thing: Thing, rules: Rules, kind: FlagKind, level: Level, says: string, todo: string): Flag {

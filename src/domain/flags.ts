@@ -1,5 +1,6 @@
 import type { DesignId } from './brand.ts';
 import type { Flag, Rules } from './flag.ts';
+import { doubtFlags } from './flag-doubt.ts';
 import { masterFlags } from './flag-master.ts';
 import { mouldFlags } from './flag-mould.ts';
 import { placeFlags } from './flag-place.ts';
@@ -74,7 +75,7 @@ export function plainFlags(thing: Thing, look: Look): readonly Flag[] {
     (id) => look.shelf.things.period.get(id)?.name ?? 'a period no longer recorded',
     rules,
   );
-  const own = thing.noun === 'mould' ? mouldFlags(thing as Mould, rules) : NONE;
+  const own = thing.noun === 'mould' ? mouldFlags(thing as Mould, rules) : doubtFlags(thing, rules);
   const flags = own.length === 0 ? standing : standing.length === 0 ? own : [...own, ...standing];
   judged.set(thing, { rules, keeps, design, flags: flags.length === 0 ? NONE : flags });
   return flags;

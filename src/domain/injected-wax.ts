@@ -1,5 +1,6 @@
 import type { DesignId, MouldId, WaxId } from './brand.ts';
 import { SIZE_MAX } from './design.ts';
+import { doubt } from './doubt.ts';
 import { day, NAME_MAX, NOTE_MAX, oneOf, ref, text } from './field.ts';
 import { labelCode } from './label.ts';
 
@@ -15,5 +16,6 @@ export const INJECTED_WAX_FIELDS = {
   size: text(SIZE_MAX),
   wax: ref<WaxId>(),
   state: oneOf(WAX_STATES),
+  doubt,
   note: text(NOTE_MAX),
 } as const;

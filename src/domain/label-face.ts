@@ -33,6 +33,8 @@ export interface LabelFace {
 /** Space kept free at the label's edge, and the smallest type that is still read, mm (5 pt). */
 const EDGE = 1;
 const SMALLEST = 1.75;
+/** Read from two arms' lengths; beyond that, words are worth more than a larger symbol. mm */
+const SYMBOL_MOST = 30;
 const LARGEST = 6;
 const LEADING = 1.18;
 /** Above the baseline, as a share of the font size. */
@@ -45,6 +47,8 @@ interface Part {
   readonly share: number;
   readonly lines: number;
   readonly hasShape?: boolean;
+  /** Goes last when there is no room. */
+  readonly isName?: boolean;
 }
 
 interface Box {
@@ -69,7 +73,7 @@ function divided(wide: number, tall: number, isFront: boolean): { symbol: LabelF
     const y = inset + side;
     return { symbol: { x: (wide - side) / 2, y: inset, side }, box: { x: EDGE, y, wide: wide - 2 * EDGE, tall: tall - y - EDGE } };
   }
-  const side = Math.min(tall - 2 * inset, wide * (isFront ? 0.36 : 0.48));
+  const side = Math.min(tall - 2 * inset, wide * (isFront ? 0.36 : 0.48), SYMBOL_MOST);
   const x = inset + side;
   return {
     symbol: { x: inset, y: (tall - side) / 2, side },
@@ -80,7 +84,7 @@ function divided(wide: number, tall: number, isFront: boolean): { symbol: LabelF
 function thingParts({ code, name, lines, kind }: LabelWords): readonly Part[] {
   return [
     { text: code, font: 'code', share: 1.15, lines: 1 },
-    { text: name, font: 'bold', share: 1.1, lines: 3 },
+    { text: name, font: 'bold', share: 1.1, lines: 3, isName: true },
     ...lines.map((text): Part => ({ text, font: 'plain', share: 1, lines: 1 })),
     { text: kind, font: 'plain', share: 1, lines: 1, hasShape: true },
   ];
@@ -89,7 +93,7 @@ function thingParts({ code, name, lines, kind }: LabelWords): readonly Part[] {
 function frontParts({ code, name, lines, kind }: LabelWords): readonly Part[] {
   const [first, ...others] = lines;
   return [
-    { text: name, font: 'bold', share: 2.6, lines: 1 },
+    { text: name, font: 'bold', share: 2.6, lines: 1, isName: true },
     ...(first === undefined ? [] : [{ text: first, font: 'bold', share: 1.2, lines: 2 } as const]),
     ...others.map((text): Part => ({ text, font: 'plain', share: 1, lines: 1 })),
     { text: kind, font: 'plain', share: 0.8, lines: 1, hasShape: true },
@@ -102,23 +106,23 @@ function setWords(parts: readonly Part[], box: Box, measure: Measure): Pick<Labe
     const set = setAt(parts, box, unit, measure);
     if (set.isWhole && set.tall <= box.tall) return placed(set, box);
   }
-  // Too much for the label: the code and the kind stay, lines in between go one by one, and what is left is cut short.
+  // Too much for the label: its lines go one by one, then the kind; the code and the name stay, the name perhaps cut short.
   for (let kept = parts; ; kept = withoutOne(kept)) {
     const set = setAt(kept, box, SMALLEST, measure);
     if (set.tall <= box.tall) return placed(set, box);
-    if (kept.length > 2) continue;
+    if (kept.length > 1) continue;
     const small = (SMALLEST * box.tall) / set.tall;
     return placed(setAt(kept, box, small, measure), box);
   }
 }
 
 function withoutOne(parts: readonly Part[]): readonly Part[] {
-  const spare = parts.findLastIndex((part, i) => i > 1 && part.font !== 'code' && !part.hasShape);
+  const spare = parts.findLastIndex((part) => part.font !== 'code' && !part.hasShape && !part.isName);
   const many = parts.findIndex((part) => part.lines > 1);
   if (spare >= 0) return parts.filter((_, i) => i !== spare);
   if (many >= 0) return parts.map((part, i) => (i === many ? { ...part, lines: part.lines - 1 } : part));
-  const last = parts.findIndex((part) => part.font !== 'code' && !part.hasShape);
-  return parts.filter((_, i) => i !== (last >= 0 ? last : parts.findIndex((part) => part.hasShape)));
+  const kind = parts.findIndex((part) => part.hasShape);
+  return parts.filter((part, i) => (kind >= 0 ? i !== kind : !part.isName));
 }
 
 interface SetLine {

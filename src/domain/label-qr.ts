@@ -60,7 +60,7 @@ export function pathOf(modules: LabelSymbol['modules']): string {
 export function linkStart(address: string): string | Problem {
   const trimmed = address.trim().replace(/#.*$/, '');
   const full = /^[a-z][a-z0-9+.-]*:\/\//i.test(trimmed) ? trimmed : `https://${trimmed}`;
-  if (!/^https?:\/\/[^\s/?#]+[^\s?#]*$/i.test(full))
+  if (!/^https?:\/\/[^\s/?#:@]+(:\d+)?(\/[^\s?#]*)?$/i.test(full))
     return problem('The studio’s address is not one that a link can start with.', 'Labels carry the bare code until it is put right.');
   return `${full}${/\/$|\.html?$/i.test(full) ? '' : '/'}#/c/`;
 }

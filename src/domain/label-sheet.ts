@@ -96,20 +96,27 @@ export function layOut(grid: SheetGrid, labels: number, used: readonly number[])
   return pages.filter((page, i) => i > 0 || pages.length === 1 || page.some((label) => label !== undefined));
 }
 
-/** Length of the test bar as drawn, mm. */
-export const TEST_BAR = 100;
+/** Lengths a test bar may have, mm: the longer, the better it is measured. */
+const TEST_BARS = [100, 50, 20, 10];
+/** White around the test bar, mm. */
+const BAR_EDGE = 8;
 /** How far off a printer may be before a correction would hide a wrong paper size or print setting. */
 const OFF_MOST = 0.1;
 
-/** What drawings have to be enlarged by, for a printer whose test bar of 100 mm measures so much; 1 when nothing was typed. */
-export function correctionFor(typed: string): number | FormProblem {
+/** Length of the test bar that fits along the page's longer side, mm. */
+export function testBarOf({ pageWide, pageTall }: SheetGrid): number {
+  return TEST_BARS.find((bar) => bar + 2 * BAR_EDGE <= Math.max(pageWide, pageTall)) ?? 10;
+}
+
+/** What drawings have to be enlarged by, for a printer whose test bar measures so much, mm; 1 when nothing was typed. */
+export function correctionFor(typed: string, bar: number): number | FormProblem {
   const measured = parseTypedNumber(typed);
   if (measured === undefined) return 1;
   if (isProblem(measured)) return formProblem({ measured: measured.says });
-  if (Math.abs(measured / TEST_BAR - 1) > OFF_MOST) {
+  if (Math.abs(measured / bar - 1) > OFF_MOST) {
     return formProblem({
-      measured: `A bar of ${TEST_BAR} mm that measures ${Number(measured.toFixed(1))} mm was not printed at true size: choose 100 % and the right paper in the print window, then measure again.`,
+      measured: `A bar of ${bar} mm that measures ${Number(measured.toFixed(1))} mm was not printed at true size: choose 100 % and the right paper in the print window, then measure again.`,
     });
   }
-  return TEST_BAR / measured;
+  return bar / measured;
 }

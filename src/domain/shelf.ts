@@ -5,6 +5,7 @@ import type { Fields } from './fields.ts';
 import type { Grade } from './grade.ts';
 import { type IdOf, NOUNS, type Noun } from './noun.ts';
 import type { Retirement } from './retirement.ts';
+import type { Reading } from './size/reading.ts';
 import type { StudioFields } from './studio.ts';
 
 /** What every thing on the shelf has besides its fields. */
@@ -25,9 +26,10 @@ interface Standing<N extends Noun> {
   readonly looks?: readonly Sha256[];
   readonly retired?: { readonly on: Day; readonly reason: Retirement };
   readonly aside?: { readonly [K in FlagKind]?: Day };
+  /** The last reading of each named dimension, and of the weight; `on` is the day of the last of them. */
   readonly measured?: {
     readonly on: Day;
-    readonly sizes?: readonly { readonly name: string; readonly mm: number }[];
+    readonly sizes?: readonly Reading[];
     readonly grams?: number;
   };
 }
@@ -41,6 +43,14 @@ export interface Run {
   readonly waxC?: Celsius;
   readonly pressureKpa?: Kilopascals;
   readonly holdS?: number;
+}
+
+/** A rise of a mould's rejects that is being watched: since when, waxes and rejects since then, and how strong the signs are. */
+export interface Drift {
+  readonly since: Day;
+  readonly waxes: number;
+  readonly rejects: number;
+  readonly sign: number;
 }
 
 interface Graded {
@@ -59,6 +69,7 @@ interface MouldTallies extends Graded {
   readonly byFault?: { readonly [K in WaxFault]?: number };
   /** The last runs, oldest first, at most RUNS_KEPT. */
   readonly runs?: readonly Run[];
+  readonly drift?: Drift;
   /** Castings sound and scrap known to have come from it. */
   readonly sound?: number;
   readonly scrap?: number;

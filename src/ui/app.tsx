@@ -1,15 +1,17 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { Pane } from './pane.tsx';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
 import { Empty } from './parts/note.tsx';
 import { ToastPart } from './parts/toast.tsx';
 import { UpdateNotice } from './parts/update-notice.tsx';
-import { isOnward, route } from './router.ts';
+import { isOnward, listBehind, parseRoute, route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
 import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
+import { useIsDesk } from './use-size.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
@@ -19,7 +21,9 @@ const DrawScreen = lazy(async () => (await import('./screens/draw.tsx')).DrawScr
 const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScreen);
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
+const Keyboard = lazy(async () => (await import('./parts/keyboard.tsx')).Keyboard, null);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
+const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
@@ -34,6 +38,9 @@ const WhereIsScreen = lazy(async () => (await import('./screens/where-is.tsx')).
 
 /** What a tap on the shelves most likely opens; fetched as soon as they are on the glass. */
 const NEXT = [WhereIsScreen, MouldScreen, PlaceScreen];
+
+/** Screens that show one thing, or something done to it: a desk keeps the list they were opened from beside them. */
+const BESIDE_LISTS = ['place', 'mould', 'thing', 'new', 'many', 'edit', 'move'];
 
 function mouldScreen(id: string, verb: string | undefined): ComponentChildren {
   if (verb === 'run') return <RunScreen id={id} />;
@@ -77,6 +84,8 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <BackupScreen />;
     case 'bring-in':
       return <BringInScreen />;
+    case 'labels':
+      return <LabelsScreen />;
     case 'settings':
       return <SettingsScreen />;
     case 'c':
@@ -110,12 +119,17 @@ export function App() {
       }),
     [],
   );
-  const { parts } = route.value;
+  const isDesk = useIsDesk();
+  const here = route.value;
+  const { parts } = here;
   const key = parts.join('/');
+  const behind = isDesk && BESIDE_LISTS.includes(parts[0] ?? '') ? listBehind() : '';
+  const list = useMemo(() => parseRoute(behind), [behind]);
+  const listKey = list.parts.join('/');
+  const hasList = behind !== '' && listKey !== key;
   useLayoutEffect(() => {
     if (isOnward) window.scrollTo(0, 0);
   }, [key]);
-  const screen = useMemo(() => screenAt(parts), [key]);
   if (!hasEntered && parts[0] !== 'bring-in' && parts[0] !== 'backup') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
     <div class="app">
@@ -128,12 +142,14 @@ export function App() {
         )}
         <UpdateNotice />
       </aside>
-      <div class="app-screen" key={key}>
-        {screen}
+      <div class={hasList ? 'panes' : undefined}>
+        {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
+        <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />
       </div>
       <ToastPart />
       <CountedBar />
       <AttentionWatch />
+      <LateKeyboard />
     </div>
   );
 }
@@ -153,6 +169,13 @@ function CountedBar() {
 function AttentionWatch() {
   useWatchAttention();
   return null;
+}
+
+/** Keys and scanners that type are heard as soon as there is something to see. */
+function LateKeyboard() {
+  const [isSeen, setSeen] = useState(false);
+  useEffect(() => afterPaint(() => setSeen(true)), []);
+  return isSeen ? <Keyboard /> : null;
 }
 
 function useTheme(): void {

@@ -6,6 +6,7 @@ import type { ShapeName } from './parts/shape.tsx';
 /** The shape of each kind of flag on fronts and in lists. */
 export const FLAG_SHAPE: Readonly<Record<FlagKind, ShapeName>> = {
   failed: 'failed',
+  doubtful: 'due',
   worn: 'worn',
   faults: 'watch',
   'old shots': 'worn',

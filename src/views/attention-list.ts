@@ -11,6 +11,7 @@ import { attentionOf } from './attention.ts';
 /** What a whole group of flags asks for. */
 const TO_DO: Readonly<Record<FlagKind, string>> = {
   failed: 'Take out failed moulds',
+  doubtful: 'Look at what failing moulds made',
   worn: 'Replace worn moulds, watch the others',
   faults: 'Mend, or look again',
   'old shots': 'Plan new moulds: many shots',

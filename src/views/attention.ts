@@ -2,7 +2,9 @@ import type { Day, PlaceId } from '../domain/brand.ts';
 import { FLAG_KINDS, type FlagKind } from '../domain/entry.ts';
 import { piecesByPlace, STANDING } from '../domain/filling.ts';
 import { type Flag, LEVELS, type Level, RANKS, type Rules, rulesOf } from '../domain/flag.ts';
+import { usualRejects } from '../domain/flag-rejects.ts';
 import { flagsOf, lookAt, plainFlags } from '../domain/flags.ts';
+import { RUBBERS } from '../domain/mould.ts';
 import { type Shelf, thingOf } from '../domain/shelf.ts';
 import { SI_UNITS, type Units } from '../domain/units.ts';
 import { FLAGGED, flagsOfNoun, type NounFlags } from './attention-noun.ts';
@@ -28,7 +30,10 @@ let last: { readonly shelf: Shelf; readonly rules: Rules; readonly units: Units;
 
 /** The very same rules as long as nothing they are made of changed, so that what was judged stays judged. */
 function rulesFor(shelf: Shelf, today: Day): Rules {
-  if (!rules || rules.today !== today || rules.studio !== shelf.studio) rules = rulesOf(today, shelf.studio);
+  const usual = usualRejects(shelf.things.mould);
+  const isSame =
+    rules && rules.today === today && rules.studio === shelf.studio && RUBBERS.every((each) => rules?.usual[each] === usual[each]);
+  if (!rules || !isSame) rules = rulesOf(today, shelf.studio, usual);
   return rules;
 }
 

@@ -7,6 +7,7 @@ import type { PlaceMark } from './place-mark.ts';
 /** A mark as a word that can follow a number: “2 worn”. */
 const MARK_WORD: Readonly<Record<FlagKind, string>> = {
   failed: 'failed',
+  doubtful: 'marked for a look',
   worn: 'worn',
   faults: 'faulty',
   'old shots': 'near its last shots',

@@ -94,6 +94,8 @@ function saysOf(shelf: Shelf, entry: Entry, units: Units): string {
 }
 
 function correctedSays(entry: Extract<Entry, { kind: 'corrected' }>): string {
+  if ('doubt' in entry.fields)
+    return entry.fields.doubt ? 'Marked for a look: its mould was failing.' : 'Looked at, and no longer in doubt.';
   const fields = Object.keys(entry.fields).map((field) => FIELD_WORDS[field] ?? field);
   if (fields.length > 0) return `Put right: ${fields.map((word) => word.toLocaleLowerCase()).join(', ')}.`;
   if ('aside' in entry && entry.aside) {

@@ -48,19 +48,27 @@ function labelFor(shelf: Shelf, thing: Thing): PrintedLabel {
 type Words = Omit<LabelWords, 'code'>;
 
 function thingWords(shelf: Shelf, thing: Thing): Words {
-  const title = thing.code !== undefined && titleOf(shelf, thing) === thing.code ? '' : titleOf(shelf, thing);
-  const size = 'size' in thing ? thing.size : undefined;
-  const kind = thing.noun === 'mould' && thing.purpose === 'intermediate' ? 'intermediate mould' : NOUN_WORD[thing.noun];
-  return { name: title, lines: size && !title.includes(size) ? [size] : [], kind, isFront: false };
+  const design = 'design' in thing ? thingOf(shelf, thing.design)?.name : undefined;
+  const title = thing.name ?? design ?? titleOf(shelf, thing);
+  const size = 'size' in thing && thing.size && !title.includes(thing.size) ? thing.size : '';
+  const wax = thing.noun === 'injectedWax' && thing.wax ? `in ${titleOf(shelf, shelf.things.wax.get(thing.wax))}` : '';
+  const metal = thing.noun === 'casting' || thing.noun === 'flask' ? (thing.metal ?? '') : '';
+  return {
+    name: title === thing.code ? '' : title,
+    lines: [size, wax, metal].filter((line) => line !== ''),
+    kind: thing.noun === 'mould' && thing.purpose === 'intermediate' ? 'intermediate' : NOUN_WORD[thing.noun],
+    isFront: false,
+  };
 }
 
 function frontWords(shelf: Shelf, place: Place): Words {
   const periods = (place.periods ?? []).flatMap((id) => shelf.things.period.get(id) ?? []);
+  const around = place.in === undefined ? '' : pathText(shelf, place.in);
   const lines = [
     periods.map((period) => titleOf(shelf, period)).join(', '),
     periods.length === 1 ? spanInYears(periods[0]?.from, periods[0]?.to) : '',
     place.label !== undefined && place.name !== undefined && place.name !== place.label ? place.name : '',
-    place.in === undefined ? '' : pathText(shelf, place.in),
+    place.name?.includes(around) ? '' : around,
   ];
   return { name: labelOf(shelf, place), lines: lines.filter((line) => line !== ''), kind: place.kind ?? 'place', isFront: true };
 }

@@ -40,7 +40,7 @@ export interface ThingPage {
 
 /** Nouns that stand somewhere and can be moved. */
 /** Shown elsewhere on the page, or of no use to read. */
-const HIDDEN: readonly string[] = ['name', 'note', 'order'];
+const HIDDEN: readonly string[] = ['name', 'note', 'order', 'doubt'];
 
 /** Everything about a thing that has no screen of its own; undefined when there is none. */
 export function thingPage(shelf: Shelf, id: string, units: Units, flagsTo: (id: string) => readonly Flag[]): ThingPage | undefined {

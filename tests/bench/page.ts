@@ -107,6 +107,33 @@ const bench = {
     db.close();
     return median(each);
   },
+
+  /**
+   * Median of the barest screen that does the same: a tap on a page with nothing but a button, the strict row, and a line that says so on
+   * the glass. Gives ms.
+   */
+  async bareRowShown(times: number): Promise<number> {
+    const db = await openPlain('bench-plain-shown', 'rows', []);
+    const button = document.body.appendChild(document.createElement('button'));
+    const line = document.body.appendChild(document.createElement('p'));
+    const painted = () => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done)));
+    const each: number[] = [];
+    for (let i = 0; i < times; i++) {
+      await new Promise((done) => setTimeout(done, 60));
+      const began = performance.now();
+      await new Promise<void>((done) => {
+        button.onclick = () =>
+          void oneStrictRow(db, 'rows', i).then(() => {
+            line.textContent = `${i} logged`;
+            void painted().then(done);
+          });
+        button.click();
+      });
+      each.push(performance.now() - began);
+    }
+    db.close();
+    return median(each);
+  },
 };
 
 function median(values: readonly number[]): number {

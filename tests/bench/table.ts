@@ -1,7 +1,7 @@
 export interface Figure {
   readonly name: string;
   readonly value: number;
-  readonly unit: 'ms' | '×' | 'kB' | '%';
+  readonly unit: 'ms' | '×' | 'kB' | '%' | 'points';
   /** What it must not exceed; without one it is only told. */
   readonly bound?: number;
   readonly note?: string;
@@ -15,7 +15,7 @@ export function judged({ value, bound }: Figure): boolean {
 export function table(figures: readonly Figure[]): string {
   const rows = figures.map((figure) => {
     const { name, value, unit, bound, note = '' } = figure;
-    const shown = `${value.toFixed(unit === '×' ? 2 : unit === 'ms' ? 1 : 0)} ${unit}`;
+    const shown = `${value.toFixed(unit === '×' ? 2 : unit === 'ms' || unit === 'points' ? 1 : 0)} ${unit}`;
     return [
       name,
       shown,

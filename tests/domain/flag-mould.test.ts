@@ -62,30 +62,41 @@ describe('shots and age against what the rubber is expected to last', () => {
   });
 });
 
-describe('rejects of the last runs against those before', () => {
-  const before = { shots: 200, good: 190 + 36, rejects: 10 + 9, gradeOn: day('2025-01-02') };
-  const runs = [run('2025-05-01', 12, 3), run('2025-05-20', 12, 3), run('2025-06-10', 12, 3)];
+describe('rejects that rise', () => {
+  const drift = { since: day('2025-05-20'), waxes: 45, rejects: 9, sign: 3.6 };
+  const drifting = { shots: 200, good: 190 + 36, rejects: 10 + 9, gradeOn: day('2025-01-02'), grade: 'sound', drift } as const;
+  const runs = [run('2025-06-10', 12, 3)];
 
   it('says both shares in numbers', () => {
-    const flag = only(aMould({ ...before, runs, grade: 'sound' }), 'rejects');
-    expect(flag?.says).toBe('The last 3 runs: 9 of 45 waxes thrown out (20 %); before that 5 %.');
+    const flag = only(aMould({ ...drifting, runs }), 'rejects');
+    expect(flag?.says).toBe('Since 20 May 2025 9 of 45 waxes were thrown out (20 %); before that 5 % of 200.');
     expect(flag?.level).toBe('soon');
   });
 
   it('rests when the mould was looked at on or after the last run', () => {
-    expect(only(aMould({ ...before, runs, grade: 'sound', gradeOn: day('2025-06-10') }), 'rejects')).toBeUndefined();
-    expect(only(aMould({ ...before, runs, grade: 'sound', gradeOn: day('2025-06-09') }), 'rejects')).toBeDefined();
+    expect(only(aMould({ ...drifting, runs, gradeOn: day('2025-06-10') }), 'rejects')).toBeUndefined();
+    expect(only(aMould({ ...drifting, runs, gradeOn: day('2025-06-09') }), 'rejects')).toBeDefined();
   });
 
-  it('does not fuss over few waxes, few rejects, or a mould that was never better', () => {
-    expect(only(aMould({ shots: 3, good: 5, rejects: 4, runs: [run('2025-06-10', 5, 4)] }), 'rejects')).toBeUndefined();
-    expect(only(aMould({ shots: 20, good: 18, rejects: 2, runs: [run('2025-06-10', 18, 2)] }), 'rejects')).toBeUndefined();
-    expect(only(aMould({ ...before, good: 150 + 36, rejects: 40 + 9, runs }), 'rejects')).toBeUndefined();
+  it('does not fuss over weak signs or few rejects', () => {
+    expect(only(aMould({ ...drifting, runs, drift: { ...drift, sign: 3.4 } }), 'rejects')).toBeUndefined();
+    expect(only(aMould({ ...drifting, runs, drift: { ...drift, rejects: 2 } }), 'rejects')).toBeUndefined();
   });
 
-  it('judges a new mould by its own runs', () => {
-    const says = only(aMould({ shots: 15, good: 12, rejects: 3, runs: [run('2025-06-10', 12, 3)] }), 'rejects')?.says;
-    expect(says).toBe('The last run: 3 of 15 waxes thrown out (20 %).');
+  it('judges a new mould by what is usual for its rubber', () => {
+    const usual = rulesOf(day('2025-06-20'), {}, { 'tin silicone': 0.04 });
+    const first = aMould({
+      rubber: 'tin silicone',
+      shots: 15,
+      good: 11,
+      rejects: 11,
+      gradeOn: day('2025-01-02'),
+      runs: [run('2025-06-10', 11, 11)],
+    });
+    const of = (mould: Mould) => mouldFlags(mould, usual).find(({ kind }) => kind === 'rejects')?.says;
+    expect(of(first)).toBe('11 of its first 22 waxes were thrown out (50 %); moulds of tin silicone spoil 4 %.');
+    expect(of({ ...first, good: 16, rejects: 2 })).toBeUndefined();
+    expect(of({ ...first, rubber: 'natural' })).toBeUndefined();
   });
 });
 

@@ -3,8 +3,20 @@ import type { Grams, PlaceId, ThingId } from '../../src/domain/brand.ts';
 import { foldAll } from '../../src/domain/fold.ts';
 import { MONTHS_KEPT, RUNS_KEPT } from '../../src/domain/shelf.ts';
 import { day } from '../support/builders.ts';
-import { aCast, aDressed, anInjected, anInvested, anIssued, aReceived, aWeighed, SOME } from '../support/entry-builders.ts';
+import { aCast, aDressed, anInjected, anInspected, anInvested, anIssued, aReceived, aWeighed, SOME } from '../support/entry-builders.ts';
 import { contents, known, mould, pile, thing, wax } from '../support/known-things.ts';
+
+describe('rejects that rise', () => {
+  const runs = (count: number, good: number, bubbles: number) =>
+    Array.from({ length: count }, () => anInjected({ shots: 12, good, ...(bubbles > 0 ? { rejects: { bubbles } } : { rejects: {} }) }));
+
+  it('are watched from the first bad run on, and forgotten with a look at the mould', () => {
+    const bad = [mould, ...runs(5, 20, 0), ...runs(2, 12, 8)];
+    expect(thing(foldAll(bad), 'mould').drift).toMatchObject({ since: '2024-03-05', waxes: 40, rejects: 16 });
+    expect(thing(foldAll([...bad, anInspected()]), 'mould').drift).toBeUndefined();
+    expect(thing(foldAll([...bad, ...runs(9, 40, 0)]), 'mould')).not.toHaveProperty('drift');
+  });
+});
 
 describe('injected', () => {
   it('adds to the mould’s tallies, takes the wax, and lays a new pile whose id is the entry’s', () => {

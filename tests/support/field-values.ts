@@ -8,7 +8,7 @@ import { MASTER_KINDS, MASTER_STATES } from '../../src/domain/master.ts';
 import { PURPOSES, RUBBERS } from '../../src/domain/mould.ts';
 import type { Noun } from '../../src/domain/noun.ts';
 import { PLACE_FOR, PLACE_KINDS } from '../../src/domain/place.ts';
-import { HEMISPHERES, MONTHS } from '../../src/domain/studio.ts';
+import { ALLOWANCE_KEYS, HEMISPHERES, MONTHS } from '../../src/domain/studio.ts';
 import { WAX_PRESSURES, WAX_USES } from '../../src/domain/wax.ts';
 import { codeOf } from './builders.ts';
 
@@ -119,6 +119,10 @@ const ANY: Values = {
   diameterMm: mm,
   heightMm: mm,
   widthMm: mm,
+  doubt: (draw) => {
+    const mould = draw.thing('mould');
+    return mould && { mould, on: draw.day(), least: draw.whole(0, 3), most: draw.whole(3, 9) };
+  },
   box: (draw) => ({ x: draw.whole(0, 900), y: draw.whole(0, 900), w: mm(draw), h: mm(draw) }),
   label: of(['A1', 'B2']),
   in: noun('place'),
@@ -178,6 +182,7 @@ export function studioFieldsFor(draw: Draw): Record<string, unknown> {
     hemisphere: draw.one(HEMISPHERES),
     months: Object.fromEntries(draw.some(MONTHS).map((month) => [month, { lowC: room(draw), highC: room(draw) }])),
     life: Object.fromEntries(draw.some(RUBBERS).map((rubber) => [rubber, { shots: big(draw) }])),
+    allowance: Object.fromEntries(draw.some(ALLOWANCE_KEYS).map((key) => [key, { percent: draw.tenths(0, 9), spread: draw.tenths(1, 3) }])),
     lookDays: draw.whole(1, 400),
     labelAddress: 'https://example.org/keep/',
     usesLinks: draw.is(),

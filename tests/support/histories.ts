@@ -138,7 +138,7 @@ function bodyOf(draw: Draw, kind: EntryKind, entries: readonly Entry[]): Record<
     case 'measured':
       return {
         of: any(),
-        sizes: draw.is() ? [{ name: 'length', mm: draw.tenths(1, 90) }] : undefined,
+        sizes: draw.is() ? draw.some(['length', 'Length', 'width', 'band']).map((name) => ({ name, mm: draw.tenths(1, 90) })) : undefined,
         grams: draw.is() ? grams : undefined,
       };
     case 'issued':

@@ -64,3 +64,32 @@ export function shadow(at: number, light: number): Damage {
 export function after(picture: Grey, ...damages: readonly Damage[]): Grey {
   return damages.reduce((now, damage) => damage(now), picture);
 }
+
+/** Laid on a grey table, turned and seen from the side (degrees), enlarged, with room around it; sampled between its dots. */
+export function lay(turn: number, tilt: number, enlarge = 1, table = 120): Damage {
+  return (picture) => {
+    const span = Math.ceil(Math.hypot(picture.width, picture.height) * enlarge) + 20;
+    const data = new Float32Array(span * span);
+    const [a, b] = [(turn * Math.PI) / 180, (tilt * Math.PI) / 180];
+    const far = span * 2;
+    for (let y = 0; y < span; y++) {
+      for (let x = 0; x < span; x++) {
+        const [px, py] = [x - span / 2, y - span / 2];
+        const flat = (px * far) / (far * Math.cos(b) - px * Math.sin(b));
+        const up = (py * (far + flat * Math.sin(b))) / far;
+        const u = (flat * Math.cos(a) + up * Math.sin(a)) / enlarge + picture.width / 2;
+        const v = (-flat * Math.sin(a) + up * Math.cos(a)) / enlarge + picture.height / 2;
+        data[y * span + x] = between(picture, u, v, table);
+      }
+    }
+    return { width: span, height: span, data };
+  };
+}
+
+function between({ width, height, data }: Grey, u: number, v: number, outside: number): number {
+  if (u < 0 || v < 0 || u >= width || v >= height) return outside;
+  const [x, y] = [Math.floor(Math.max(0, u - 0.5)), Math.floor(Math.max(0, v - 0.5))];
+  const [fx, fy] = [Math.max(0, u - 0.5 - x), Math.max(0, v - 0.5 - y)];
+  const dot = (i: number, j: number) => data[Math.min(height - 1, j) * width + Math.min(width - 1, i)] ?? outside;
+  return (dot(x, y) * (1 - fx) + dot(x + 1, y) * fx) * (1 - fy) + (dot(x, y + 1) * (1 - fx) + dot(x + 1, y + 1) * fx) * fy;
+}

@@ -1,4 +1,6 @@
 import { fold } from '../folding.ts';
+import { type Named, readNamed } from './named.ts';
+import { draftIndex } from './plan.ts';
 import type { Found, Register } from './register.ts';
 import { kindInName } from './word-cell.ts';
 
@@ -99,8 +101,27 @@ export class PlaceFinder {
     return stand;
   }
 
+  /** The place a cell of our own lists names: by its code wherever it stands, else by its path, and then it gets the code. */
+  private seekNamed({ name, code }: Named, cabinet: string | undefined): Stand {
+    const coded = code === undefined ? undefined : this.register.coded(code);
+    if (coded?.noun === 'place' && this.nodes.has(coded.ref)) return { ref: coded.ref, isNew: coded.ref.startsWith('#'), made: [] };
+    const stand = name === undefined ? this.makeUnnamed(code) : this.seek(name, cabinet);
+    const index = stand.ref === undefined || stand.made.length === 0 ? undefined : draftIndex(stand.ref);
+    if (code !== undefined && index !== undefined) {
+      Object.assign(this.register.drafts[index]?.fields as object, { code });
+      this.register.takeCode(code, 'place', stand.ref as string);
+    }
+    return stand;
+  }
+
+  private makeUnnamed(code: string | undefined): Stand {
+    return { ref: this.add(undefined, undefined, { code }), isNew: true, made: [`place ${code}`] };
+  }
+
   /** The place that the words lead to. Without a `ref` several have that name, which `doubt` says. */
   private seek(words: string, cabinet: string | undefined): Stand {
+    const [own, ...more] = readNamed(words) ?? [];
+    if (own && more.length === 0) return this.seekNamed(own, cabinet);
     const coded = this.register.lookUp('place', words);
     if (coded !== undefined && this.nodes.get(coded) && words.length === 8 && this.all(words).length === 0)
       return { ref: coded, isNew: false, made: [] };
@@ -142,11 +163,11 @@ export class PlaceFinder {
     return { ref: parent as string, isNew: true, made, ...(doubt ? { doubt } : {}) };
   }
 
-  /** Records a place. Its order among its siblings is the number its name ends in. A `spare` one, brought in only if chosen, is led to by no row. */
-  add(name: string, parent: string | undefined, fields: Record<string, unknown>, isSpare = false): string {
-    const order = /(\d{1,4})\D*$/.exec(name)?.[1];
+  /** Records a place. Its order among its siblings is the number its name ends in, unless its own label code is known. A `spare` one, brought in only if chosen, is led to by no row. */
+  add(name: string | undefined, parent: string | undefined, fields: Record<string, unknown>, isSpare = false): string {
+    const order = fields['code'] === undefined ? /(\d{1,4})\D*$/.exec(name ?? '')?.[1] : undefined;
     const ref = this.register.draft('place', {
-      name,
+      ...(name === undefined ? {} : { name }),
       ...(parent ? { in: parent } : {}),
       ...(order ? { order: Number(order) } : {}),
       ...fields,

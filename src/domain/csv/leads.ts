@@ -1,6 +1,9 @@
 import { fold } from '../folding.ts';
+import type { KnownNoun } from './known.ts';
+import { type Named, readNamed } from './named.ts';
 import { draftIndex } from './plan.ts';
 import type { Planning } from './plan-row.ts';
+import type { Found } from './register.ts';
 import type { RowCells } from './row-cells.ts';
 import type { Target } from './targets.ts';
 
@@ -13,6 +16,7 @@ export class Leads {
     readonly design?: string;
     readonly periods?: readonly string[];
     readonly master?: string;
+    readonly masters?: readonly string[];
     readonly wax?: string;
     readonly at?: string;
   };
@@ -24,20 +28,21 @@ export class Leads {
   constructor(planning: Planning, cells: RowCells) {
     this.cells = cells;
     const { register, places, target } = planning;
-    const { design, master, wax, period, place, cabinet } = cells.parts as Readonly<Record<string, string | undefined>>;
+    const { design, master, masters, wax, period, place, cabinet } = cells.parts as Readonly<Record<string, string | undefined>>;
     const size = cells.fields['size'] as string | undefined;
     const before = register.drafts.length;
     const named = <T extends { doubt?: string }>(found: T): T => {
       if (found.doubt) this.doubts.push(found.doubt);
       return found;
     };
-    const periods =
-      period === undefined ? undefined : periodsOf(planning, period).map((name) => named(register.find('period', name, () => ({}))).ref);
-    const designRef = design === undefined || target === 'design' ? undefined : named(register.find('design', design, () => ({}))).ref;
+    const periods = period === undefined ? undefined : findPeriods(planning, period).map((found) => named(found).ref);
+    const designRef = design === undefined || target === 'design' ? undefined : named(findOne(planning, 'design', design)).ref;
     if (designRef !== undefined) widen(planning, designRef, size, periods);
     const about = { ...(designRef ? { design: designRef } : {}), ...(size ? { size } : {}) };
-    const masterRef = master === undefined || target === 'master' ? undefined : named(register.find('master', master, () => about)).ref;
-    const waxRef = wax === undefined || target === 'wax' ? undefined : named(register.find('wax', wax, () => ({}))).ref;
+    const masterRef = master === undefined || target === 'master' ? undefined : named(findOne(planning, 'master', master, about)).ref;
+    const masterRefs =
+      masters === undefined ? undefined : namesIn(masters).map((each) => named(register.findNamed('master', each, () => ({}))).ref);
+    const waxRef = wax === undefined || target === 'wax' ? undefined : named(findOne(planning, 'wax', wax)).ref;
     for (const draft of register.drafts.slice(before)) this.says.push(`New ${draft.noun}: ${draft.fields['name']}.`);
     const words = place ?? cabinet;
     const stands = words === undefined ? undefined : named(places.find(words, place === undefined ? undefined : cabinet));
@@ -46,6 +51,7 @@ export class Leads {
       ...(designRef ? { design: designRef } : {}),
       ...(periods ? { periods } : {}),
       ...(masterRef ? { master: masterRef } : {}),
+      ...(masterRefs ? { masters: masterRefs } : {}),
       ...(waxRef ? { wax: waxRef } : {}),
       ...(stands?.ref ? { at: stands.ref } : {}),
     };
@@ -53,7 +59,7 @@ export class Leads {
 
   /** What of it belongs among the fields of the thing itself. */
   fields(target: Target): Record<string, unknown> {
-    const { design, periods, master, wax } = this.refs;
+    const { design, periods, master, masters, wax } = this.refs;
     if (target === 'design') return periods ? { periods } : {};
     if (target === 'master') return design ? { design } : {};
     if (target !== 'mould') return {};
@@ -62,14 +68,35 @@ export class Leads {
     return {
       ...(design ? { design } : {}),
       ...(master ? { master } : {}),
+      ...(masters ? { masters } : {}),
       ...(wax ? { wax } : {}),
       ...(Object.keys(injection).length > 0 ? { injection } : {}),
     };
   }
 }
 
+/** What one cell names, in our own way of writing it or by its name alone. */
+function findOne(planning: Planning, noun: KnownNoun, cell: string, fields: Record<string, unknown> = {}): Found {
+  const [own, ...more] = readNamed(cell) ?? [];
+  if (own && more.length === 0) return planning.register.findNamed(noun, own, () => fields);
+  return planning.register.find(noun, cell, () => fields);
+}
+
+/** Names in one cell, parted by semicolons when they are not in our own way. */
+function namesIn(cell: string): readonly Named[] {
+  const parts = cell.split(/\s*[;|\n]\s*/).filter((part) => part !== '');
+  return readNamed(cell) ?? parts.map((name) => ({ name }));
+}
+
+/** The periods a cell names; a period that is new is made. */
+export function findPeriods(planning: Planning, cell: string): readonly Found[] {
+  const own = readNamed(cell);
+  if (own) return own.map((each) => planning.register.findNamed('period', each, () => ({})));
+  return periodsOf(planning, cell).map((name) => planning.register.find('period', name, () => ({})));
+}
+
 /** Several periods in one cell, unless the whole cell is one's name. */
-export function periodsOf({ register }: Planning, words: string): readonly string[] {
+function periodsOf({ register }: Planning, words: string): readonly string[] {
   if (register.lookUp('period', words) !== undefined) return [words];
   const parts = words.split(/\s*[,;/|\n]\s*/).filter((part) => fold(part) !== '');
   return parts.slice(0, PERIODS_MAX);

@@ -16,6 +16,8 @@ interface Wanted {
   readonly design: string | undefined;
   readonly size: string | undefined;
   readonly at: string | undefined;
+  /** Its own label code, which no thing of the shelf has: it is none that carries another. */
+  readonly code?: string | undefined;
 }
 
 /**
@@ -37,18 +39,20 @@ export class Matcher {
 
   match(wanted: Wanted, line: number): Match {
     const key = keyOf(wanted);
-    const list = this.shelf.get(key) ?? [];
+    const all = this.shelf.get(key) ?? [];
+    const list = wanted.code === undefined ? all : all.filter((thing) => thing.code === undefined);
     const stands = (thing: KnownThing) => thing.at === wanted.at || thing.usual === wanted.at;
     const isNamed = wanted.name !== undefined;
     const index = list.findIndex((thing) => stands(thing));
     const same = list[index >= 0 ? index : isNamed ? 0 : -1];
     const like = isNamed ? undefined : list[0];
     if (!same && like) return { like };
+    if (wanted.code !== undefined && !same) return {};
     const lineKey = isNamed ? key : `${key}|${wanted.at ?? ''}`;
     const before = this.lines.get(lineKey);
     if (before === undefined) this.lines.set(lineKey, line);
     if (same) {
-      list.splice(list.indexOf(same), 1);
+      all.splice(all.indexOf(same), 1);
       return { same };
     }
     return before === undefined ? {} : { line: before };

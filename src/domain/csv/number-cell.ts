@@ -1,11 +1,11 @@
 import { problem } from '../problem.ts';
 import { type ReadCell, type Reading, shownCell, type Ways } from './reading.ts';
-import { conversion, ozt, type Quantity } from './unit-words.ts';
+import { asIs, conversion, ozt, type Quantity } from './unit-words.ts';
 
 const FIGURE = /^([+\-−]?)\s*(\d[\d.,'’\s\u00a0\u202f]*)\s*([a-z°"]*)\.?$/i;
 const ABOUT = /^(?:~|≈|ca\.?|circa|c\.|about|approx\.?|around)\s*/i;
 
-/** A figure with or without its unit, in the list's way of writing decimals. Doubt is said; below nothing is a Problem unless °C. */
+/** A figure with or without its unit, in the list's way of writing decimals. Doubt is said; below nothing is a Problem unless °C or an order. */
 export function numberCell(quantity: Quantity): ReadCell {
   return (cell, ways) => {
     const about = ABOUT.test(cell.trim());
@@ -17,8 +17,9 @@ export function numberCell(quantity: Quantity): ReadCell {
     const written = unit === '' && ways.unit !== undefined && conversion(quantity, ways.unit) ? ways.unit : unit;
     const convert = conversion(quantity, written);
     if (!convert) return { doubt: `The unit in ${shownCell(cell)} is not known here.` };
-    const value = round(convert(sign === '' || sign === '+' ? figure.value : -figure.value));
-    if (value < 0 && quantity !== 'celsius') return problem(`${shownCell(cell)} is less than nothing.`);
+    const signed = sign === '' || sign === '+' ? figure.value : -figure.value;
+    const value = convert === asIs ? signed : round(convert(signed));
+    if (value < 0 && quantity !== 'celsius' && quantity !== 'order') return problem(`${shownCell(cell)} is less than nothing.`);
     if (quantity === 'count' && !Number.isInteger(value)) return problem(`${shownCell(cell)} is not a whole number.`);
     const doubt = about
       ? `${shownCell(cell)} is taken as ${value}.`

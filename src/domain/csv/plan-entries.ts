@@ -58,4 +58,4 @@ export function planEntries(desk: Desk, plan: ImportPlan, flipped: ReadonlySet<n
 }
 
 /** Where an entry or a field may name another thing; anywhere else `#12` is only what somebody wrote. */
-const REFS = ['design', 'master', 'wax', 'in', 'periods', 'at', 'mould', 'of'] as const;
+const REFS = ['design', 'master', 'masters', 'wax', 'in', 'periods', 'at', 'mould', 'of'] as const;

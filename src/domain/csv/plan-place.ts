@@ -1,16 +1,19 @@
 import type { Code } from '../brand.ts';
 import { fold } from '../folding.ts';
 import { segments } from './find-place.ts';
-import { periodsOf } from './leads.ts';
+import { findPeriods } from './leads.ts';
 import { draftIndex, type RowPlan } from './plan.ts';
+import { planCodedPlace } from './plan-coded-place.ts';
 import { exists, type Planning, unreadable } from './plan-row.ts';
 import type { RowCells } from './row-cells.ts';
+import { retiredDraft } from './side-drafts.ts';
 import type { Row } from './table.ts';
 import { kindInName } from './word-cell.ts';
 
 /** What becomes of a row of a list of places. A place that an earlier row only named gets its fields here. */
 export function planPlace(planning: Planning, row: Row, cells: RowCells, name: string | undefined, code: Code | undefined): RowPlan {
   const { places, register, byId } = planning;
+  if (code !== undefined) return planCodedPlace(planning, row, cells, name, code);
   if (name === undefined) return unreadable(row, ['There is no name.']);
   const above = cells.parts['in'] === undefined ? [] : segments(cells.parts['in'] as string);
   if (above.some((each) => fold(each) === fold(name))) return unreadable(row, [`“${name}” would stand in itself.`]);
@@ -30,14 +33,10 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
   if (parent?.ref !== undefined && places.isAround(name, parent.ref)) return unreadable(row, [`“${name}” would stand in itself.`]);
   if (parent?.doubt) doubts.push(parent.doubt.replace('It comes in without a place.', 'It comes in by itself.'));
   for (const made of parent?.made ?? []) says.push(`New ${made}.`);
-  const periods =
-    cells.parts['period'] === undefined
-      ? []
-      : periodsOf(planning, cells.parts['period'] as string).map((each) => register.find('period', each, () => ({})));
+  const periods = cells.parts['period'] === undefined ? [] : findPeriods(planning, cells.parts['period'] as string);
   doubts.push(...periods.flatMap((each) => each.doubt ?? []));
   const fields: Record<string, unknown> = {
     ...cells.fields,
-    ...(code ? { code } : {}),
     ...(periods.length > 0 ? { periods: periods.map((each) => each.ref) } : {}),
   };
   const implied = there.find((node) => places.implied.has(node.ref));
@@ -49,19 +48,21 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
     places.implied.delete(implied.ref);
     const own = draftIndex(implied.ref) as number;
     Object.assign(register.drafts[own]?.fields as object, fields);
+    const retired = retiredDraft(implied.ref, cells);
     return {
       line: row.line,
       state: doubts.length > 0 ? 'doubtful' : 'new',
       take: true,
       title: name,
       says: [...doubts, ...says],
-      drafts: [own],
+      drafts: [own, ...(retired ? [register.add(retired)] : [])],
     };
   }
   const twin = there[0];
   if (twin) doubts.push('A row before it has the same name. Choose it to bring in another.');
   const kind = kindInName(name) ?? (parent?.ref === undefined ? 'cabinet' : 'drawer');
   const ref = places.add(name, parent?.ref, { ...(fields['kind'] === undefined ? { kind } : {}), ...fields }, twin !== undefined);
+  const retired = retiredDraft(ref, cells);
   for (const draft of register.drafts.slice(before)) if (draft.noun === 'period') says.push(`New period: ${draft.fields['name']}.`);
   return {
     line: row.line,
@@ -69,6 +70,6 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
     take: !twin,
     title: name,
     says: [...doubts, ...says],
-    drafts: [draftIndex(ref) as number],
+    drafts: [draftIndex(ref) as number, ...(retired ? [register.add(retired)] : [])],
   };
 }

@@ -1,6 +1,7 @@
 import type { Code } from '../brand.ts';
 import { nounOfCode, parseCode } from '../label.ts';
 import { isProblem } from '../problem.ts';
+import { aName, badName } from './bad-name.ts';
 import type { PlaceFinder } from './find-place.ts';
 import type { KnownThing } from './known.ts';
 import { Leads } from './leads.ts';
@@ -34,6 +35,8 @@ export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan 
   const { target, register } = planning;
   if (row.broken !== undefined) return unreadable(row, [row.broken]);
   if (cells.broken.length > 0) return unreadable(row, cells.broken);
+  const bad = badName(cells, target);
+  if (bad) return unreadable(row, [bad]);
   const code = codeOf(planning, cells);
   if (code.broken) return unreadable(row, [code.broken]);
   if (code.thing) {
@@ -41,18 +44,20 @@ export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan 
     return exists(planning, row, code.thing.name ?? code.value ?? '', code.thing);
   }
   const name = nameOf(cells, code.value === undefined);
-  if (name !== undefined && name.length > 120) return unreadable(row, ['Name: it is longer than 120 characters.']);
+  const kept = name === undefined ? undefined : aName(name);
+  if (isProblem(kept)) return unreadable(row, [`Name: ${kept.says}`]);
   if (target === 'place') return planPlace(planning, row, cells, name, code.value);
-  if (name === undefined && (target === 'design' || target === 'wax' || cells.parts['design'] === undefined)) {
+  const isUnnamed = name === undefined && code.value === undefined;
+  if (isUnnamed && (target === 'design' || target === 'wax' || cells.parts['design'] === undefined)) {
     return unreadable(row, [target === 'design' || target === 'wax' ? 'There is no name.' : 'There is neither a name nor a design.']);
   }
   const mark = register.drafts.length;
   const leads = new Leads(planning, cells);
   const match = planning.matcher.match(
-    { name, design: leads.refs.design, size: cells.fields['size'] as string | undefined, at: leads.refs.at },
+    { name, design: leads.refs.design, size: cells.fields['size'] as string | undefined, at: leads.refs.at, code: code.value },
     row.line,
   );
-  const title = name ?? [cells.parts['design'], cells.fields['size']].filter(Boolean).join(' ');
+  const title = name ?? ([cells.parts['design'], cells.fields['size']].filter(Boolean).join(' ') || (code.value ?? ''));
   if (match.same) return exists(planning, row, title, match.same);
   const fields: Record<string, unknown> = {
     ...(name === undefined ? {} : { name }),
@@ -104,10 +109,10 @@ function placed({ byId }: Planning, thing: KnownThing): string {
   return place === undefined ? '' : `, in ${place}`;
 }
 
-/** The studio's own number and the name, as the one name a thing goes by. */
+/** The studio's own number and the name, as the one name a thing goes by; beside a label code the name is as it is written. */
 function nameOf(cells: RowCells, withNumber: boolean): string | undefined {
   const number = withNumber ? (cells.parts['number'] as string | undefined) : undefined;
-  const name = (cells.parts['name'] as string | undefined)?.replace(/\s+/g, ' ');
+  const name = withNumber ? (cells.parts['name'] as string | undefined)?.replace(/\s+/g, ' ') : (cells.parts['name'] as string | undefined);
   if (number === undefined || name === undefined || name.includes(number)) return name ?? number;
   return `${number} ${name}`;
 }

@@ -3,7 +3,8 @@ import { fold } from '../folding.ts';
 import { parseCode } from '../label.ts';
 import { isProblem } from '../problem.ts';
 import type { Known, KnownNoun, KnownThing } from './known.ts';
-import { draftRef, type PlanDraft } from './plan.ts';
+import type { Named } from './named.ts';
+import { draftIndex, draftRef, type PlanDraft } from './plan.ts';
 
 /** Where a name leads: a thing on the shelf, or one that the import makes. */
 export interface Found {
@@ -22,6 +23,9 @@ export class Register {
   readonly known: Known;
   readonly drafts: Mutable[] = [];
   private readonly byName = new Map<string, string>();
+  /** By the name to the letter: “Rams head” is not “Ram’s head” to a list of our own. */
+  private readonly byText = new Map<string, string>();
+  private readonly codes = new Map<string, string>();
   private readonly asWritten = new Map<string, string>();
   private readonly byCode = new Map<string, { ref: string; noun: KnownNoun }>();
   private readonly names = new Map<KnownNoun, string[]>();
@@ -34,7 +38,10 @@ export class Register {
         things.flatMap((thing) => thing.name ?? []),
       );
       for (const thing of things) {
-        if (thing.code) this.byCode.set(thing.code, { ref: thing.id, noun });
+        if (thing.code) {
+          this.byCode.set(thing.code, { ref: thing.id, noun });
+          this.codes.set(thing.id, thing.code);
+        }
         if (thing.name) this.name(noun, thing.name, thing.id);
       }
       for (const thing of things) for (const other of thing.also?.split(/[,;\n]/) ?? []) this.name(noun, other, thing.id);
@@ -43,6 +50,8 @@ export class Register {
 
   /** Lets a name lead to a thing; the first one to have it keeps it. */
   name(noun: KnownNoun, name: string, ref: string): void {
+    const text = `${noun}|${name}`;
+    if (!this.byText.has(text)) this.byText.set(text, ref);
     const key = `${noun}|${fold(name)}`;
     if (fold(name) !== '' && !this.byName.has(key)) this.byName.set(key, ref);
   }
@@ -80,6 +89,25 @@ export class Register {
     const code = name.length <= 12 ? parseCode(name) : undefined;
     const coded = code === undefined || isProblem(code) ? undefined : this.byCode.get(code);
     return coded?.noun === noun ? coded.ref : this.byName.get(`${noun}|${fold(name)}`);
+  }
+
+  /** The label code of a thing on the shelf or of one that the import makes. */
+  codeOf(ref: string): string | undefined {
+    const index = draftIndex(ref);
+    return index === undefined ? this.codes.get(ref) : (this.drafts[index]?.fields['code'] as string | undefined);
+  }
+
+  /** The thing a cell of our own lists names: by its code whatever its name, else by exactly that name; made when there is none. */
+  findNamed(noun: KnownNoun, { name, code }: Named, fields: () => Record<string, unknown>): Found {
+    const coded = code === undefined ? undefined : this.byCode.get(code);
+    if (coded?.noun === noun) return { ref: coded.ref, isNew: coded.ref.startsWith('#') };
+    const exact = `${noun}|${name ?? ''}`;
+    const before = code === undefined ? this.byText.get(exact) : undefined;
+    if (before !== undefined) return { ref: before, isNew: before.startsWith('#') };
+    const made = this.draft(noun, { ...(name === undefined ? {} : { name }), ...(code === undefined ? {} : { code }), ...fields() });
+    if (code !== undefined) this.takeCode(code, noun, made);
+    if (name !== undefined) this.name(noun, name, made);
+    return { ref: made, isNew: true };
   }
 
   /** The thing of that name; made when there is none. */

@@ -67,8 +67,9 @@ export function readCells(row: Row, columns: readonly MappedColumn[], target: Ta
     else if (value !== undefined) fields[name] = value;
   };
   for (const { index, name, heading, column, ways } of columns) {
-    const cell = unguarded(row.cells[index] ?? '').trim();
-    if (isNothing(cell)) continue;
+    const raw = row.cells[index] ?? '';
+    if (isNothing(raw)) continue;
+    const cell = unguarded(raw).trim();
     if (name === 'note') {
       notes.push(notes.length === 0 || heading === '' ? cell : `${heading}: ${cell}`);
       continue;

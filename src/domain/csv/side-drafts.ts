@@ -20,6 +20,7 @@ export function sideDrafts(own: string, cells: RowCells): { readonly drafts: rea
     lastUsed?: Day;
     inspected?: Day;
   };
+  const retired = retiredDraft(own, cells);
   const drafts: PlanDraft[] = [];
   if (shots > 0) {
     const cavities = (cells.fields['cavities'] as number | undefined) ?? 1;
@@ -39,6 +40,13 @@ export function sideDrafts(own: string, cells: RowCells): { readonly drafts: rea
   const judged = reason === undefined ? (grade ?? (faults ? 'watch' : undefined)) : faults ? 'failed' : undefined;
   const on = inspected ? { on: inspected } : {};
   if (judged !== undefined) drafts.push({ kind: 'inspected', of: own, grade: judged, ...(faults ? { faults } : {}), ...on });
-  if (reason !== undefined) drafts.push({ kind: 'retired', of: own, reason, ...on });
+  if (retired) drafts.push(retired);
+  else if (reason !== undefined) drafts.push({ kind: 'retired', of: own, reason, ...on });
   return { drafts };
+}
+
+/** That a thing is out of use, why and since when, where the row says so. */
+export function retiredDraft(own: string, cells: RowCells): PlanDraft | undefined {
+  const { retired, retiredOn } = cells.parts as { retired?: string; retiredOn?: Day };
+  return retired === undefined ? undefined : { kind: 'retired', of: own, reason: retired, ...(retiredOn ? { on: retiredOn } : {}) };
 }

@@ -1,10 +1,13 @@
 import { fold } from '../folding.ts';
 import type { Reading } from './reading.ts';
 
+const EXACT = /\s*"((?:[^"]|"")*)"(?:\s*=\s*([\d.]+)\s*mm)?\s*(?:;|$)/y;
 const WITH_MM = /^(.*?)\s*[(=:]?\s*(\d+(?:[.,]\d+)?)\s*mm\s*\)?$/i;
 
 /** Sizes in one cell, “S 18 mm; M 24 mm; L” or “52/54/56”, as labels with the length where one is written. */
 export function sizesCell(cell: string): Reading {
+  const exact = exactSizes(cell);
+  if (exact) return { value: exact };
   const parts = cell
     .split(/[;/|\n]|,(?!\d)|,(?=\s)/)
     .map((part) => part.trim())
@@ -16,4 +19,18 @@ export function sizesCell(cell: string): Reading {
     if (!sizes.has(fold(label))) sizes.set(fold(label), mm === undefined ? { label } : { label, mm: Number(mm.replace(',', '.')) });
   }
   return { value: [...sizes.values()] };
+}
+
+/** Labels between quotation marks, as `writeSizes` writes those that could be read in another way: `"a; b" = 24 mm; "c"`. */
+function exactSizes(cell: string): readonly { readonly label: string; readonly mm?: number }[] | undefined {
+  const sizes: { label: string; mm?: number }[] = [];
+  let at = 0;
+  while (at < cell.length) {
+    EXACT.lastIndex = at;
+    const [, label, mm] = EXACT.exec(cell) ?? [];
+    if (label === undefined) return undefined;
+    sizes.push({ label: label.replace(/""/g, '"'), ...(mm === undefined ? {} : { mm: Number(mm) }) });
+    at = EXACT.lastIndex;
+  }
+  return sizes.length > 0 ? sizes : undefined;
 }

@@ -1,4 +1,5 @@
 import { dayCell } from './day-cell.ts';
+import { boxCell, orderCell, yesNoCell } from './exact-cell.ts';
 import { numberCell, rangeCell } from './number-cell.ts';
 import type { ReadCell } from './reading.ts';
 import { sizesCell } from './sizes-cell.ts';
@@ -11,6 +12,7 @@ import {
   placeForCell,
   placeKindCell,
   purposeCell,
+  retirementCell,
   routeCell,
   rubberCell,
   waxPressureCell,
@@ -59,6 +61,9 @@ const place = part(
   'drawer, location, where, stored, storage, shelf, box, position, bin, tray, drawer no, stored in, kept in, standing, spot, stands in',
 );
 const cabinet = part('Cabinet', 'cupboard, room, unit, rack, case, cabinet no, chest');
+const retired = part('Out of use', 'retired because, why out of use, retirement', retirementCell);
+const retiredOn = part('Out of use since', 'retired on, out of use on', dayCell);
+const labelled = field('Label put on', 'labelled, label printed on, label on since, labelled on', dayCell);
 const waxName = part('Wax', 'wax colour, wax type, wax used, preferred wax, best wax, injection wax');
 
 export const COLUMNS = {
@@ -93,6 +98,10 @@ export const COLUMNS = {
     pressureKpa: part('Pressure', 'injection pressure, press, air pressure, psi, bar, kpa', kpa),
     holdS: part('Hold time', 'hold, hold s, hold seconds, dwell, seconds', numberCell('seconds')),
     expectedShots: field('Shots expected', 'expected shots, life, expected life, max shots, shot limit', count),
+    masters: part('Further masters', 'more masters, other masters'),
+    labelled,
+    retired,
+    retiredOn,
     note,
   },
   master: {
@@ -111,6 +120,9 @@ export const COLUMNS = {
     material: field('Material', 'metal, made of, medium, substance'),
     made: field('Made on', 'made, date made, date, year, created, acquired', dayCell),
     lengthMm: field('Length', 'length mm, long, mm, measure, height, width, diameter', mm),
+    labelled,
+    retired,
+    retiredOn,
     note,
   },
   design: {
@@ -127,6 +139,9 @@ export const COLUMNS = {
     waxGrams: field('Wax weight', 'weight, wax g, wax grams, grams, g, weight g', grams),
     keep: field('Keep on hand', 'stock level, minimum, min stock, keep, level, minimum stock, min, target stock', count),
     also,
+    labelled,
+    retired,
+    retiredOn,
     note,
   },
   wax: {
@@ -155,10 +170,15 @@ export const COLUMNS = {
     ),
     injectLowC: field('Inject from', 'injection low, injection min, min injection temp, inject low', celsius),
     injectHighC: field('Inject to', 'injection high, injection max, max injection temp, inject high', celsius),
+    pressureLowKpa: field('Pressure from', 'min pressure, pressure min, lowest pressure', kpa),
+    pressureHighKpa: field('Pressure to', 'max pressure, pressure max, highest pressure', kpa),
     deliveryDays: field('Delivery time', 'delivery, lead time, delivery days, days to deliver', numberCell('days')),
     keepGrams: field('Order below', 'reorder, minimum, min stock, reorder level, order at, keep', grams),
     place,
     cabinet,
+    labelled,
+    retired,
+    retiredOn,
     note,
   },
   place: {
@@ -172,7 +192,13 @@ export const COLUMNS = {
     capacity: field('Pieces that fit', 'capacity, fits, max, max pieces, room for, spaces', count),
     widthMm: field('Width', 'wide, width mm, w', mm),
     heightMm: field('Height', 'high, height mm, h', mm),
+    box: field('Where its front is', 'front position, position of its front', boxCell),
+    order: field('Order on the list', 'order, sequence', orderCell),
+    open: field('Open shelf', 'open, open front', yesNoCell),
     holder: field('Who has it', 'holder, lent to, person, with'),
+    labelled,
+    retired,
+    retiredOn,
     note,
   },
 } as const satisfies Record<Target, Readonly<Record<string, Column>>>;

@@ -3,7 +3,7 @@ import { celsiusFrom, gramsFrom, kpaFrom, mmFrom } from '../units.ts';
 type Convert = (value: number) => number;
 
 const times = (factor: number) => (value: number) => value * factor;
-const asIs = times(1);
+export const asIs: Convert = (value) => value;
 
 /** To g, mm, °C, kPa, s and days, by the words for each unit. 1 lb = 0.45359237 kg and 1 atm = 101.325 kPa by definition. */
 const WORDS = {
@@ -43,6 +43,7 @@ const WORDS = {
     ['week weeks wk wks', times(7)],
     ['month months', times(30)],
   ],
+  order: [['no', asIs]],
   count: [['pc pcs piece pieces shot shots x off st no waxes pulls cavities', asIs]],
 } as const satisfies Record<string, readonly (readonly [string, Convert])[]>;
 export type Quantity = keyof typeof WORDS;

@@ -5,6 +5,7 @@ import { GRADES } from '../grade.ts';
 import { MASTER_KINDS, MASTER_STATES } from '../master.ts';
 import { PURPOSES, RUBBERS } from '../mould.ts';
 import { PLACE_FOR, PLACE_KINDS } from '../place.ts';
+import { RETIREMENTS } from '../retirement.ts';
 import { WAX_PRESSURES, WAX_USES } from '../wax.ts';
 import { type ReadCell, type Reading, shownCell } from './reading.ts';
 
@@ -170,6 +171,8 @@ export const waxPressureCell = wordCell(
   }),
   'pressure',
 );
+
+export const retirementCell = wordCell(wordsOf(RETIREMENTS, {}), 'reason for being out of use');
 
 const KIND_BY_WORD = wordsOf(PLACE_KINDS, {
   room: 'workshop, store, storeroom, office, studio',

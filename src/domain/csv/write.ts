@@ -1,14 +1,25 @@
-/** Starts that a spreadsheet may take for a formula. */
-const FORMULA = /^'*[=+\-@\t\r]/;
+import { isNothing } from './reading.ts';
+
+/** Starts that a spreadsheet may take for a formula (OWASP, “CSV Injection”), their full-width forms too. */
+const FORMULA = /^'*[=+\-@\t\r\n＝＋－＠]/;
 
 /** A cell that no spreadsheet runs as a formula: an apostrophe is put before it. */
 export function guarded(cell: string): string {
   return FORMULA.test(cell) ? `'${cell}` : cell;
 }
 
-/** Takes back the apostrophe that `guarded` put, or that a spreadsheet shows before a text that looks like a formula. */
+/** As `guarded`; also a word such as “none” that a list read again would take for nothing. For lists that come back in. */
+export function guardedWhole(cell: string): string {
+  return isGuarded(cell) ? `'${cell}` : cell;
+}
+
+/** Takes back the apostrophe that `guardedWhole` put, or that a spreadsheet shows before a text that looks like a formula. */
 export function unguarded(cell: string): string {
-  return cell.startsWith("'") && FORMULA.test(cell.slice(1)) ? cell.slice(1) : cell;
+  return cell.startsWith("'") && isGuarded(cell.slice(1)) ? cell.slice(1) : cell;
+}
+
+function isGuarded(cell: string): boolean {
+  return cell !== '' && (FORMULA.test(cell) || isNothing(cell.replace(/^'+/, '')));
 }
 
 /** Rows as CSV (RFC 4180: commas, CRLF, quotes doubled), exactly as they are. */

@@ -2,6 +2,7 @@ import type { PlaceId, Sha256, ThingId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
+import { loopProblem } from '../lineage/loop.ts';
 import { isProblem, type Problem, problem } from '../problem.ts';
 import { type Shelf, thingOf } from '../shelf.ts';
 import { NOUN_WORD, titleOf } from '../title.ts';
@@ -40,6 +41,8 @@ export function planCorrect(
     return formProblem({ name: `A ${NOUN_WORD[thing.noun]} needs a name.` });
   const crossed = crossProblem(shelf, { ...pairedWith(before, changed), ...changed }, desk.today, thing.id);
   if (crossed) return crossed;
+  const loop = loopProblem(shelf, thing, changed);
+  if (loop) return loop;
   const within = changed['in'];
   if (thing.noun === 'place' && typeof within === 'string' && isWithin(shelf, within as PlaceId, thing.id)) {
     return formProblem({ in: `${titleOf(shelf, thing)} cannot stand in itself, nor in a place inside it.` });

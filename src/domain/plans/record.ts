@@ -1,12 +1,12 @@
-import type { Grams, PlaceId, Sha256 } from '../brand.ts';
+import type { CastingId, Grams, InjectedWaxId, PlaceId, Sha256 } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
 import type { Noun } from '../noun.ts';
 import { numberOn } from '../numbering.ts';
 import { isProblem, type Problem } from '../problem.ts';
-import type { Shelf, Thing } from '../shelf.ts';
-import { NOUN_WORD, NOUNS_WORD } from '../title.ts';
+import { type Shelf, type Thing, thingOf } from '../shelf.ts';
+import { NOUN_WORD, NOUNS_WORD, titleOf } from '../title.ts';
 import type { Units } from '../units.ts';
 import { unconfirmed } from '../warning.ts';
 import { checkedFields, crossProblem } from './field-checks.ts';
@@ -23,6 +23,8 @@ export interface RecordThing {
   /** How many like this one. */
   readonly count?: number | undefined;
   readonly pictures?: readonly Sha256[] | undefined;
+  /** A pile that what is recorded was taken off: a wax or a casting kept as a master. */
+  readonly off?: InjectedWaxId | CastingId | undefined;
   /** What a refusal is to be read in. */
   readonly units?: Units | undefined;
   readonly confirmed?: boolean | undefined;
@@ -43,25 +45,32 @@ export function planRecord(shelf: Shelf, desk: Desk, command: RecordThing): read
   if (at !== undefined && !shelf.things.place.has(at)) return formProblem({ at: 'This place is no longer recorded. Choose another.' });
   const crossed = crossProblem(shelf, fields, desk.today);
   if (crossed) return crossed;
-  const warning = unconfirmed(namesakes(shelf, noun, fields), confirmed);
+  const pile = command.off === undefined ? undefined : thingOf(shelf, command.off);
+  if (command.off !== undefined && pile?.noun !== 'injectedWax' && pile?.noun !== 'casting')
+    return formProblem({ from: 'The pile this was taken off is no longer recorded.' });
+  const short =
+    pile && 'pieces' in pile && (pile.pieces ?? 0) < count
+      ? [`There are ${Math.max(0, pile.pieces ?? 0)} of ${titleOf(shelf, pile)} on record.`]
+      : [];
+  const warning = unconfirmed([...namesakes(shelf, noun, fields), ...short], confirmed);
   if (warning) return warning;
   const placed = noun === 'place' ? { fields: at ? { in: at, ...fields } : fields, at: undefined } : { fields, at };
-  return allWritten(
-    namesFor(shelf, noun, fields['name'], count).map((name) => ({
-      ...desk.entry(),
-      kind: 'recorded',
-      noun,
-      at: placed.at,
-      pieces,
-      grams,
-      pictures,
-      fields: {
-        ...placed.fields,
-        ...(name === undefined ? {} : { name }),
-        ...(fields['code'] || UNLABELLED.includes(noun) ? {} : { code: desk.code(noun) }),
-      },
-    })),
-  );
+  const recorded = namesFor(shelf, noun, fields['name'], count).map((name) => ({
+    ...desk.entry(),
+    kind: 'recorded',
+    noun,
+    at: placed.at,
+    pieces,
+    grams,
+    pictures,
+    fields: {
+      ...placed.fields,
+      ...(name === undefined ? {} : { name }),
+      ...(fields['code'] || UNLABELLED.includes(noun) ? {} : { code: desk.code(noun) }),
+    },
+  }));
+  const taken = pile ? [{ ...desk.entry(), kind: 'issued', of: pile.id, pieces: count, reason: 'kept as master' }] : [];
+  return allWritten([...recorded, ...taken]);
 }
 
 /** What several recorded in one go are called: numbered on from the first, past the numbers that are taken; without a name they are alike. */

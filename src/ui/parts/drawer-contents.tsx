@@ -11,6 +11,7 @@ import { LinkButton } from './button.tsx';
 import { FrontList } from './front-list.tsx';
 import { Hint } from './hint.tsx';
 import { Mark } from './mark.tsx';
+import { TakeList } from './take-list.tsx';
 import { ThingRows } from './thing-rows.tsx';
 
 /** What is in a drawer, as it slides over or opens beside its cabinet. */
@@ -42,6 +43,7 @@ export function DrawerContents({ id, sought }: { id: string; sought: string }) {
       {page.inside.length > 0 && <FrontList fronts={page.inside} hrefOf={(inner) => to(['place', inner.id])} />}
       {isEmpty && <p>Nothing stands here.</p>}
       <ThingRows rows={page.rows} sought={sought} />
+      {page.rows.length > 0 && <TakeList shown={{ of: 'rows', title: page.path, rows: page.rows }} />}
     </div>
   );
 }

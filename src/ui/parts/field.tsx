@@ -4,6 +4,8 @@ import type { Problem } from '../../domain/problem.ts';
 
 interface FieldProps {
   label: string;
+  /** For who looks at the field from outside, such as a scanner that types. */
+  name?: string;
   value: string;
   onInput: (value: string) => void;
   hint?: string;
@@ -21,6 +23,7 @@ interface FieldProps {
 /** A labelled text field, its unit, a hint and what is wrong with it. */
 export function Field({
   label,
+  name,
   value,
   onInput,
   hint,
@@ -41,6 +44,7 @@ export function Field({
   const says = typeof problem === 'string' ? problem : problem?.says;
   const common = {
     id,
+    name,
     value,
     maxLength: max,
     'aria-invalid': says ? ('true' as const) : undefined,

@@ -30,6 +30,7 @@ export function FormField({ noun, editor, value, problem, autoFocus = false, onC
           value={value}
           max={editor.max}
           autoFocus={autoFocus}
+          name={editor.field}
           problem={problem}
           onInput={onChange}
           {...(editor.lines ? { lines: editor.lines } : {})}

@@ -1,18 +1,19 @@
 import type { ThingAnswer } from '../../views/where-is.ts';
 import { addressOf } from '../address.ts';
 import { onFrontAddress } from '../address-on-front.ts';
+import { isShown } from '../router.ts';
 import { Icon } from './icon.tsx';
 import { Picture } from './picture.tsx';
 import { StateMarks } from './states.tsx';
 
-/** A thing that was found: a tap shows its drawer on the front, the arrow opens the thing itself. */
-export function FoundThing({ thing }: { thing: ThingAnswer }) {
+/** A thing that was found: a tap shows its drawer on the front, the arrow opens the thing itself; the other way round where it opens beside the list. */
+export function FoundThing({ thing, opensThing }: { thing: ThingAnswer; opensThing: boolean }) {
   const own = addressOf(thing);
   const isPlace = thing.noun === 'place';
   const shows = thing.front ? onFrontAddress(thing, isPlace ? undefined : thing.id) : own;
   return (
     <li class={thing.isSpent ? 'row found found-spent' : 'row found'}>
-      <a class="row-link" href={shows}>
+      <a class="row-link" href={opensThing ? own : shows} aria-current={isShown(own)}>
         {thing.picture && (
           <span class="row-picture">
             <Picture key={thing.picture} sha={thing.picture} alt="" />
@@ -31,8 +32,12 @@ export function FoundThing({ thing }: { thing: ThingAnswer }) {
         </span>
       </a>
       {shows !== own && (
-        <a class="found-open" href={own} aria-label={`Open ${thing.title}`}>
-          <Icon name="move" />
+        <a
+          class="found-open"
+          href={opensThing ? shows : own}
+          aria-label={opensThing ? `Show ${thing.title} on the front` : `Open ${thing.title}`}
+        >
+          <Icon name={opensThing ? 'shelves' : 'move'} />
         </a>
       )}
     </li>

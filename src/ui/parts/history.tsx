@@ -12,6 +12,7 @@ import { ProblemNote } from './note.tsx';
 import { Thumbs } from './photos.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
+import { TakeList } from './take-list.tsx';
 
 const FIRST = 12;
 
@@ -52,6 +53,7 @@ export function History({ id }: { id: ThingId }) {
         ))}
       </ol>
       {(read.isMore || read.entries.length > wanted) && <Button onClick={() => setWanted(wanted * 3)}>Show older lines</Button>}
+      {lines.length > 0 && <TakeList shown={{ of: 'history', thing: id }} what="the history" />}
       {asked && <TakeBack line={asked} onClose={() => setAsked(undefined)} />}
     </section>
   );

@@ -72,6 +72,8 @@ function linksOf(thing: Thing): readonly { readonly word: string; readonly href:
   if (noun === 'place' && thing.kind === 'room') add('Rooms and cabinets', to(['rooms']));
   if (noun === 'place' && thing.kind !== 'away') add('Move this place', to(['move'], { things: id }));
   add('Edit', to(['edit', id]));
+  if (noun !== 'period' && noun !== 'want') add('Print its label', to(['labels'], { things: id }));
+  if (noun === 'place' && thing.kind !== 'away') add('Print labels for what is in it', to(['labels'], { place: id }));
   if (noun === 'master') {
     const { design, size } = thing;
     add('Record a mould from it', to(['new', 'mould'], { ...(design ? { design } : {}), ...(size ? { size } : {}), master: id }));

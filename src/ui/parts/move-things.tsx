@@ -1,21 +1,23 @@
 import type { Movable } from '../../views/move-list.ts';
 import { Icon } from './icon.tsx';
 
-/** What is to be moved, each line with a way off the list. */
-export function MoveThings({
-  things,
-  problem,
-  onRemove,
-}: {
+interface MoveThingsProps {
   things: readonly Movable[];
+  /** What the list is of. */
+  legend?: string;
+  /** What is said while it is empty. */
+  none?: string;
   problem?: string | undefined;
   onRemove: (id: string) => void;
-}) {
+}
+
+const NONE = 'Nothing is on the list yet. Choose things by typing, or scan the label of each, then the label of the place.';
+
+/** Things gathered for one piece of work, each line with a way off the list. */
+export function MoveThings({ things, legend = 'What goes', none = NONE, problem, onRemove }: MoveThingsProps) {
   return (
-    <section aria-label="What goes">
-      {things.length === 0 && (
-        <p>Nothing is on the list yet. Choose things by typing, or scan the label of each, then the label of the place.</p>
-      )}
+    <section aria-label={legend}>
+      {things.length === 0 && <p>{none}</p>}
       <ul class="list">
         {things.map(({ id, title, detail }) => (
           <li key={id} class="picker-chosen">

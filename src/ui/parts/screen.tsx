@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { usePane } from '../pane.tsx';
 import { back } from '../router.ts';
 import { Icon } from './icon.tsx';
 
@@ -16,24 +17,41 @@ interface ScreenProps {
   children: ComponentChildren;
 }
 
+/** The banner is that of the screen itself. */
+const NO_BANNER = { role: 'presentation' } as const;
+
 /** Header, contents, and main actions at the bottom. */
 export function Screen({ title, heading, hasBack = true, tools, actions, children }: ScreenProps) {
+  const { here, isBeside, isDesk } = usePane();
   useEffect(() => {
-    document.title = `${title} – Mouldkeep`;
-  }, [title]);
+    if (!isBeside) document.title = `${title} – Mouldkeep`;
+  }, [title, isBeside]);
   return (
     <div class="screen">
-      <header class="screen-head">
-        {hasBack && (
+      <header class="screen-head" {...(isBeside ? NO_BANNER : {})}>
+        {hasBack && !isBeside && (
           <button type="button" class="icon-button" aria-label="Back" onClick={back}>
             <Icon name="back" />
           </button>
         )}
-        <h1>{heading ?? title}</h1>
-        {tools && <div class="screen-tools">{tools}</div>}
+        {isBeside ? (
+          <h2>
+            <a href={here.address}>{title}</a>
+          </h2>
+        ) : (
+          <h1>{heading ?? title}</h1>
+        )}
+        {tools && !isBeside && <div class="screen-tools">{tools}</div>}
       </header>
-      <main class="screen-body">{children}</main>
-      {actions && <ScreenActions>{actions}</ScreenActions>}
+      {isDesk ? (
+        // One element for both sides of a desk, so that a list that moves aside keeps what is in it.
+        <div class="screen-body" role={isBeside ? undefined : 'main'}>
+          {children}
+        </div>
+      ) : (
+        <main class="screen-body">{children}</main>
+      )}
+      {actions && !isBeside && <ScreenActions>{actions}</ScreenActions>}
     </div>
   );
 }

@@ -1,13 +1,16 @@
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import type { Noun } from '../../domain/noun.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../../domain/title.ts';
+import { findCode } from '../../views/find-code.ts';
 import { type Choice, choiceOf, choicesFor } from '../../views/pick.ts';
+import { useLabelTaker } from '../label-taker.ts';
 import { recentPlaces } from '../recent-places.ts';
 import { requestScan } from '../scan-request.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { Button } from './button.tsx';
 import { Icon } from './icon.tsx';
+import { say } from './toast.tsx';
 
 interface PickerProps {
   label: string;
@@ -44,6 +47,14 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
     setTyped('');
     onPick(picked);
   };
+  const input = useRef<HTMLInputElement>(null);
+  useLabelTaker((code, field) => {
+    if (!field || field !== input.current) return false;
+    const found = findCode(shelf, code).find(({ thing }) => nouns.includes(thing.noun));
+    if (found) pick(found.thing.id);
+    else say(`${code} is on no ${word} here.`);
+    return true;
+  });
   const scan = () =>
     requestScan({
       purpose: `Scan the ${word}`,
@@ -63,6 +74,7 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
           <div class="field-row">
             <input
               id={id}
+              ref={input}
               type="search"
               value={typed}
               placeholder="Type a few letters"

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { isShown } from '../router.ts';
 
 /** One thing in a list: a tap opens it. */
 export function ThingRow({
@@ -16,7 +17,7 @@ export function ThingRow({
 }) {
   return (
     <li class="row">
-      <a href={href} class="row-link">
+      <a href={href} class="row-link" aria-current={isShown(href)}>
         {picture && <span class="row-picture">{picture}</span>}
         <span class="row-words">
           <span class="row-title">{title}</span>

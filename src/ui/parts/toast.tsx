@@ -60,7 +60,7 @@ export function ToastPart() {
           {undo && (
             <button
               type="button"
-              class="button button-quiet"
+              class="button button-quiet toast-undo"
               disabled={taking.value === current}
               onClick={() => void takeBack(current, undo)}
             >

@@ -14,6 +14,7 @@ import { Mark } from '../parts/mark.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { SetAsideSheet } from '../parts/set-aside-sheet.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { sayOutcome } from '../parts/toast.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
@@ -66,6 +67,7 @@ export function AttentionScreen(_: object) {
         />
       ))}
       <BackupLine />
+      {list.count > 0 && <TakeList shown={{ of: 'attention' }} />}
       {list.aside.length > 0 && <Aside items={list.aside} />}
       {open && <SetAsideSheet key={`${open.flag.of} ${open.flag.kind}`} item={open} onClose={() => setOpen(undefined)} />}
     </Screen>

@@ -8,8 +8,11 @@ import { beside, formProblem } from '../../domain/form-problem.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { pathText } from '../../domain/nesting.ts';
 import { isProblem } from '../../domain/problem.ts';
+import type { Thing } from '../../domain/shelf.ts';
 import { titleOf, titleOfId } from '../../domain/title.ts';
+import { findCode } from '../../views/find-code.ts';
 import { moveListOf } from '../../views/move-list.ts';
+import { useLabelTaker } from '../label-taker.ts';
 import { type MoveDraft, startMove } from '../move-draft.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices, Field } from '../parts/field.tsx';
@@ -19,6 +22,7 @@ import { MoveThings } from '../parts/move-things.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { ThingPicker } from '../parts/thing-picker.tsx';
+import { say } from '../parts/toast.tsx';
 import { rememberPlace } from '../recent-places.ts';
 import { back, route } from '../router.ts';
 import { requestScan } from '../scan-request.ts';
@@ -70,22 +74,26 @@ function MoveForm({ asked }: { asked: string }) {
     );
   }
 
-  const scan = () =>
-    requestScan({
-      purpose: 'Scan what goes, then the place',
-      onThing: (thing) => {
-        if (thing.noun !== 'place' && !isStanding(thing.noun)) return `${titleOf(shelf, thing)} stands nowhere and cannot be moved.`;
-        if (thing.noun === 'place' && values.things.length + scanned.length > 0) {
-          set({ things: [...new Set([...values.things, ...scanned])], to: thing.id, how: 'move' });
-          return undefined;
-        }
-        scanned.push(thing.id);
-        set({ things: [...new Set([...values.things, ...scanned])] });
-        return `${titleOf(shelf, thing)} is on the list. Scan the next one, or the place they go to.`;
-      },
-    });
   /** The camera outlives this drawing of the screen: what it brings adds up here. */
   const scanned: string[] = [];
+  function gather(thing: Thing): string | undefined {
+    if (thing.noun !== 'place' && !isStanding(thing.noun)) return `${titleOf(shelf, thing)} stands nowhere and cannot be moved.`;
+    const listed = [...new Set([...values.things, ...scanned])];
+    if (thing.noun === 'place' && listed.length > 0) {
+      set({ things: listed, to: thing.id, how: 'move' });
+      return undefined;
+    }
+    scanned.push(thing.id);
+    set({ things: [...new Set([...listed, thing.id])] });
+    return `${titleOf(shelf, thing)} is on the list. Scan the next one, or the place they go to.`;
+  }
+  const scan = () => requestScan({ purpose: 'Scan what goes, then the place', onThing: gather });
+  useLabelTaker((code) => {
+    const [found, ...others] = findCode(shelf, code);
+    if (!found || others.length > 0) return false;
+    say(gather(found.thing) ?? `To ${found.title}.`);
+    return true;
+  });
 
   return (
     <Screen

@@ -4,6 +4,7 @@ import { countsInWords, markInWords } from '../../views/front-words.ts';
 import { frontsOf } from '../../views/fronts.ts';
 import { type PlacePage, placePage, rowsNowhere } from '../../views/place-page.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
+import { usePane } from '../pane.tsx';
 import { LinkButton } from '../parts/button.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { FrontList } from '../parts/front-list.tsx';
@@ -13,6 +14,7 @@ import { MiniFront } from '../parts/mini-front.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StateMarks } from '../parts/states.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRows } from '../parts/thing-rows.tsx';
 import { to } from '../router.ts';
@@ -27,6 +29,7 @@ const NOWHERE = 'nowhere';
 export function PlaceScreen({ id }: { id: string }) {
   const shelf = useShelf();
   const units = useUnits();
+  const { isBeside } = usePane();
   const attention = attentionOf(shelf, useDeps().today(), units);
   const flagsTo = (thing: string) => attentionTo(attention, thing);
   if (id === NOWHERE) {
@@ -36,6 +39,7 @@ export function PlaceScreen({ id }: { id: string }) {
         <p>Recorded, but nobody has said where. Scan them into a drawer, or open one and move it.</p>
         {rows.length === 0 && <Empty title="Everything has a place" />}
         <ThingRows rows={rows} />
+        {rows.length > 0 && <TakeList shown={{ of: 'rows', title: 'Standing nowhere', rows }} />}
       </Screen>
     );
   }
@@ -110,9 +114,10 @@ export function PlaceScreen({ id }: { id: string }) {
           <h2 class="section">{isAway ? 'What is there, until when' : 'What stands here'}</h2>
           {page.rows.length === 0 && <p>Nothing stands here.</p>}
           <ThingRows rows={page.rows} />
+          {page.rows.length > 0 && <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />}
         </section>
       )}
-      <History id={page.id} />
+      {!isBeside && <History id={page.id} />}
     </Screen>
   );
 }

@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { logRun } from '../../actions/log-run.ts';
 import { total } from '../../domain/bench.ts';
 import type { MouldId } from '../../domain/brand.ts';
@@ -7,7 +7,7 @@ import { beside } from '../../domain/form-problem.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { isWarning } from '../../domain/warning.ts';
-import { runFormOf } from '../../views/run-form.ts';
+import { type RunForm as RunFormView, runFormOf } from '../../views/run-form.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
 import { KeptDraft } from '../parts/kept-draft.tsx';
@@ -33,20 +33,23 @@ import { inUnits, useUnits } from '../use-units.ts';
 
 /** A sitting of shots, for waxy thumbs: numbers first, the rest as last time. */
 export function RunScreen({ id }: { id: string }) {
+  const shelf = useShelf();
   const units = useUnits();
-  const form = runFormOf(useShelf(), id as MouldId, units);
-  return form ? <RunForm id={id as MouldId} /> : <NoThing word="mould" />;
+  const isSaving = useRef(false);
+  const drawn = useRef(shelf);
+  // The run it logs itself changes the shelf: drawing this form once more, to leave it at once, would hold up the outcome.
+  if (!isSaving.current) drawn.current = shelf;
+  const form = useMemo(() => runFormOf(drawn.current, id as MouldId, units), [drawn.current, id, units]);
+  return useMemo(() => (form ? <RunForm id={id as MouldId} form={form} isSaving={isSaving} /> : <NoThing word="mould" />), [form, id]);
 }
 
-function RunForm({ id }: { id: MouldId }) {
+function RunForm({ id, form, isSaving }: { id: MouldId; form: RunFormView; isSaving: { current: boolean } }) {
   const deps = useDeps();
   const units = useUnits();
-  const form = runFormOf(useShelf(), id, units);
-  const draft = useDraft(inUnits(`run:${id}`, units), () => startRun(form?.offered ?? {}, units));
+  const draft = useDraft(inUnits(`run:${id}`, units), () => startRun(form.offered, units));
   const { values, set, clear } = draft;
   const save = useSave();
   const isLogged = useRef(false);
-  if (!form) return null;
   const made = values.shots * form.cavities;
   const bad = total(values.rejects as { readonly [fault: string]: number });
   const says = (field: string) => beside(save.problem, field);
@@ -56,19 +59,24 @@ function RunForm({ id }: { id: MouldId }) {
     if (isLogged.current) return;
     const command = runCommand(id, values, units, deps.today());
     if (isProblem(command)) return save.show(command);
-    void save.run(
-      (confirmed) => logRun(deps, { ...command, confirmed }),
-      () => {
-        isLogged.current = true;
-        // The outcome is on the glass first; drawing the mould's page would hold it up.
-        afterPaint(() => {
-          clear();
-          rememberPlace(deps, values.to);
-          goInstead(to(['mould', id]));
-        });
-        return `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
-      },
-    );
+    isSaving.current = true;
+    void save
+      .run(
+        (confirmed) => logRun(deps, { ...command, confirmed }),
+        () => {
+          isLogged.current = true;
+          // The outcome is on the glass first; drawing the mould's page would hold it up.
+          afterPaint(() => {
+            clear();
+            rememberPlace(deps, values.to);
+            goInstead(to(['mould', id]));
+          });
+          return `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
+        },
+      )
+      .then(() => {
+        isSaving.current = isLogged.current;
+      });
   }
 
   return (

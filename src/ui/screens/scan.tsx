@@ -5,6 +5,7 @@ import { isProblem, type Problem } from '../../domain/problem.ts';
 import type { Thing } from '../../domain/shelf.ts';
 import { type Bearer, findCode } from '../../views/find-code.ts';
 import { addressOf } from '../address.ts';
+import { useLabelTaker } from '../label-taker.ts';
 import { Button } from '../parts/button.tsx';
 import { LabelReader } from '../parts/label-reader.tsx';
 import { ProblemNote } from '../parts/note.tsx';
@@ -49,6 +50,11 @@ export function ScanScreen({ code }: { code?: string }) {
     if (first && others.length === 0) open(first.thing);
     else setRead(scanned);
   }
+
+  useLabelTaker((scanned) => {
+    take(scanned);
+    return true;
+  });
 
   const bearers = read ? findCode(shelf, read) : [];
   return (

@@ -3,6 +3,8 @@ import { Screen } from '../parts/screen.tsx';
 import { BackupCard } from '../parts/settings-backup.tsx';
 import { InstallCard, LookCard, WhoCard } from '../parts/settings-device.tsx';
 import { KeepingCard } from '../parts/settings-keeping.tsx';
+import { KeysCard } from '../parts/settings-keys.tsx';
+import { ListsCard } from '../parts/settings-lists.tsx';
 import { RepairCard } from '../parts/settings-repair.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
 import { UnitsCard } from '../parts/settings-units.tsx';
@@ -19,9 +21,11 @@ export function SettingsScreen() {
       <UnitsCard />
       <WhoCard />
       <LookCard />
+      <KeysCard />
+      <ListsCard />
       <section class="card">
-        <h2>Lists</h2>
-        <LinkButton href="#/bring-in">Bring in my list</LinkButton>
+        <h2>Labels</h2>
+        <LinkButton href="#/labels">Print labels</LinkButton>
       </section>
       <RepairCard />
     </Screen>

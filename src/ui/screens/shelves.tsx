@@ -2,6 +2,7 @@ import { render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { isBeginning } from '../../views/first-steps.ts';
 import { FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
+import { usePane } from '../pane.tsx';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { CabinetList } from '../parts/cabinet-list.tsx';
@@ -17,13 +18,15 @@ import { Sheet } from '../parts/sheet.tsx';
 import { ShelvesTools } from '../parts/shelves-tools.tsx';
 import { back, go, goInstead, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
-import { useIsDesk } from '../use-size.ts';
 import { attentionSeen, marksSeen } from '../watch-attention.ts';
 
 const BackupNote = lazy(async () => (await import('../parts/backup-reminder.tsx')).BackupNote, null);
 
 /** The tab of what stands in no cabinet. */
 const ELSEWHERE = 'elsewhere';
+
+/** Already inside the list's landmark when that stands beside something. */
+const CONTENTS = { role: 'complementary', 'aria-label': 'Contents' } as const;
 
 /** The first screen: your own cabinets as they stand in the workshop. */
 export function ShelvesScreen({ cabinet }: { cabinet: string }) {
@@ -32,7 +35,8 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
   // Until the first look is done the fronts of last time stay: they are the same but for what happened since.
   const fronts = seen || !early ? frontsOf(shelf, marksSeen()) : early;
   useRemembered(seen ? fronts : null);
-  const isAsked = route.value.query.get('add') === 'cabinet';
+  const { here } = usePane();
+  const isAsked = here.query.get('add') === 'cabinet';
   const [isAdding, setAdding] = useState(isAsked);
   const add = () => setAdding(true);
   return (
@@ -85,9 +89,9 @@ function NoCabinets({ onAdd, fronts }: { onAdd: () => void; fronts: Fronts }) {
 function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
-  const isDesk = useIsDesk();
-  const drawer = route.value.query.get('drawer') ?? '';
-  const sought = route.value.query.get('thing') ?? '';
+  const { here, isBeside, isDesk } = usePane();
+  const drawer = here.query.get('drawer') ?? '';
+  const sought = here.query.get('thing') ?? '';
   const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
   const key = `cabinet:${deps.keeper.name}`;
   const [chosen, setChosen] = useState<string>(() => asked || (deps.settings.get<string>(key) ?? ''));
@@ -100,8 +104,8 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   const shownDrawer = ofDrawer ? drawer : '';
   const cabinet = fronts.cabinets.find(({ id }) => id === current);
   const front = cabinet?.fronts.find(({ id }) => id === shownDrawer);
-  const isOpen = route.value.query.get('open') === 'yes';
-  const opened = (id: string) => to(route.value.parts, { drawer: id, open: 'yes', ...(sought ? { thing: sought } : {}) });
+  const isOpen = here.query.get('open') === 'yes';
+  const opened = (id: string) => to(here.parts, { drawer: id, open: 'yes', ...(sought ? { thing: sought } : {}) });
   const show = (id: string) => {
     const address = opened(id);
     // On a phone Back closes the drawer; on a desk going from drawer to drawer leaves no trail of steps.
@@ -127,7 +131,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
         {cabinet && !isDesk && <CabinetList cabinet={cabinet} hrefOf={opened} />}
       </div>
       {isDesk && (
-        <aside class="shelves-aside" aria-label="Contents">
+        <div class="shelves-aside" {...(isBeside ? {} : CONTENTS)}>
           {front ? (
             <>
               <h2>{front.label}</h2>
@@ -136,7 +140,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
           ) : (
             cabinet && <CabinetList cabinet={cabinet} hrefOf={opened} />
           )}
-        </aside>
+        </div>
       )}
       {!isDesk && front && isOpen && (
         <Sheet title={front.label} onClose={back}>

@@ -12,6 +12,7 @@ import { Thumbs } from '../parts/photos.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StandsPart } from '../parts/stands.tsx';
 import { StateMarks } from '../parts/states.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { ThingMore } from '../parts/thing-more.tsx';
 import { ThingRows } from '../parts/thing-rows.tsx';
 import { Unsaid } from '../parts/unsaid.tsx';
@@ -72,6 +73,7 @@ export function ThingScreen({ id }: { id: string }) {
             {heading} <small>{rows.length}</small>
           </h2>
           <ThingRows rows={rows} showsPlace />
+          <TakeList what={`this list: ${heading}`} shown={{ of: 'rows', title: `${heading}: ${page.title}`, rows }} />
         </section>
       ))}
       <Unsaid id={page.id} />

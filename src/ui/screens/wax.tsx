@@ -10,6 +10,7 @@ import { Caution, Empty } from '../parts/note.tsx';
 import { RoomMonths } from '../parts/room-months.tsx';
 import { RoomNow } from '../parts/room-now.tsx';
 import { Screen } from '../parts/screen.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { WaxCardPart, type WaxTask } from '../parts/wax-card.tsx';
 import { WaxSheet } from '../parts/wax-sheet.tsx';
 import { to } from '../router.ts';
@@ -76,6 +77,7 @@ export function WaxScreen(_: object) {
             ))}
           </div>
           <p class="row-detail">The room ranges are the studio’s own figures; a wax’s colour means nothing by itself.</p>
+          <TakeList shown={{ of: 'waxes', roomC }} />
         </>
       )}
       <RoomMonths />

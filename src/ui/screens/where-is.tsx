@@ -1,28 +1,28 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { sayCount } from '../../domain/measure-words.ts';
-import type { Correction } from '../../domain/search.ts';
-import { allPeriods, periodsBeginning, readyInSlices, whereIs } from '../../views/where-is.ts';
+import { allPeriods, periodsBeginning, readyInSlices } from '../../views/where-is.ts';
+import { usePane } from '../pane.tsx';
 import { LinkButton } from '../parts/button.tsx';
-import { FoundPeriod } from '../parts/found-period.tsx';
-import { FoundThing } from '../parts/found-thing.tsx';
+import { Found } from '../parts/found.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
-import { route, to } from '../router.ts';
+import { keepList, to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
 import { inTurns } from '../turns.ts';
-import { useUnits } from '../use-units.ts';
 
 /** Finds where anything stands, by a few letters, a code or a year. */
 export function WhereIsScreen(_: object) {
   const shelf = useShelf();
-  const [query, setQuery] = useState(() => route.value.query.get('q') ?? '');
+  const { here, isBeside, isDesk } = usePane();
+  const [query, setQuery] = useState(() => here.query.get('q') ?? '');
   const box = useRef<HTMLInputElement>(null);
-  useEffect(() => box.current?.focus(), []);
+  useEffect(() => {
+    if (!isBeside) box.current?.focus();
+  }, []);
   // Made before the first letter, so that it too is answered at once; after the screen is drawn.
   useEffect(() => inTurns(readyInSlices(shelf)), [shelf]);
   const isSettled = useSettled(query);
-  useKeptQuery(query, isSettled);
+  useKeptQuery(query, isSettled, isBeside);
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
   const [begun, answered] = [useRef(''), useRef('')];
   (isBeginning ? begun : answered).current = query;
@@ -63,7 +63,7 @@ export function WhereIsScreen(_: object) {
       </search>
       {/* Kept and refilled rather than made anew: at the letter where one gives way to the other, that was most of the work. */}
       <div hidden={isBeginning}>
-        {answered.current !== '' && <Answers query={answered.current} isSettled={isSettled && !isBeginning} />}
+        {answered.current !== '' && <Found query={answered.current} isSettled={isSettled && !isBeginning} opensThing={isDesk} />}
       </div>
       <div hidden={!isBeginning}>
         <Periods onPick={setQuery} typed={begun.current} />
@@ -103,58 +103,15 @@ function Periods({ onPick, typed }: { onPick: (query: string) => void; typed: st
   );
 }
 
-function Answers({ query, isSettled }: { query: string; isSettled: boolean }) {
-  const shelf = useShelf();
-  const units = useUnits();
-  const { periods, things, more, corrections, years } = useMemo(
-    () => (isSettled ? whereIs(shelf, query, units) : whereIs(shelf, query, units, ...AT_ONCE)),
-    [shelf, query, units, isSettled],
-  );
-  const isNothing = periods.length === 0 && things.length === 0;
-  return (
-    <div>
-      <div role="status">
-        {corrections.map((correction) => (
-          <p key={correction.typed} class="search-says">
-            {correctionInWords(correction)}
-          </p>
-        ))}
-        {years && <p class="search-says">{years}</p>}
-        <p class="unseen">
-          {isNothing ? 'Nothing found' : `${sayCount(periods.length, 'period')} and ${sayCount(things.length + more, 'thing')} found`}
-        </p>
-      </div>
-      {isNothing && corrections.every(({ instead }) => instead.length > 0) && !years && (
-        <Empty title="Nothing has all of that" actions={<LinkButton href="#/new/mould">Record a mould</LinkButton>}>
-          <p>Try fewer letters, or another word: a design, a period, a drawer, a wax, a word of a note.</p>
-        </Empty>
-      )}
-      {periods.map((period, row) => (
-        <FoundPeriod key={row} period={period} />
-      ))}
-      {things.length > 0 && (
-        <ul class="list">
-          {things.map((thing, row) => (
-            <FoundThing key={row} thing={thing} />
-          ))}
-        </ul>
-      )}
-      {isSettled && more > 0 && <p class="search-more">and {more} more. Another word or letter narrows it.</p>}
-    </div>
-  );
-}
-
-/** Things and periods, as many as are first seen on a phone: drawing the rest would hold up the next letter. */
-const AT_ONCE = [3, 1] as const;
 const SETTLED_MS = 250;
 
 /**
  * Keeps the query in the address for coming back, without a step of history for every letter: once it stands still, or something is
- * tapped. Done at every letter it took longer than the search. The entry's state is the router's.
+ * tapped. Done at every letter it took longer than the search.
  */
-function useKeptQuery(query: string, isSettled: boolean): void {
+function useKeptQuery(query: string, isSettled: boolean, isBeside: boolean): void {
   useEffect(() => {
-    const keep = () => window.history.replaceState(window.history.state, '', to(['where'], query === '' ? {} : { q: query }));
+    const keep = () => keepList(to(['where'], query === '' ? {} : { q: query }), isBeside);
     if (isSettled) return keep();
     document.addEventListener('pointerdown', keep, { capture: true, once: true });
     const keepOnEnter = (event: KeyboardEvent) => {
@@ -165,7 +122,7 @@ function useKeptQuery(query: string, isSettled: boolean): void {
       document.removeEventListener('pointerdown', keep, { capture: true });
       document.removeEventListener('keydown', keepOnEnter, { capture: true });
     };
-  }, [query, isSettled]);
+  }, [query, isSettled, isBeside]);
 }
 
 /** Whether the query has stood still for a moment. */
@@ -176,9 +133,4 @@ function useSettled(query: string): boolean {
     return () => clearTimeout(timer);
   }, [query]);
   return settled === query;
-}
-
-function correctionInWords({ typed, instead }: Correction): string {
-  if (instead.length === 0) return `Nothing has “${typed}”, nor anything spelt like it.`;
-  return `No “${typed}”; showing ${instead.map((word) => `“${word}”`).join(' or ')}.`;
 }

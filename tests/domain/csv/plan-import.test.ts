@@ -275,6 +275,17 @@ describe('laws', () => {
   });
 });
 
+test.each([
+  ['Design', 'design'],
+  ['Place', 'drawer'],
+  ['Period', 'period'],
+  ['Wax', 'wax'],
+])('a %s whose name is too long to be kept holds up its own row, not the list', (label, heading) => {
+  const plan = planOf(`Name,${heading}\nOwl,${'x'.repeat(121)}\nRam,A1\n`, 'mould');
+  expect(plan.rows.map((row) => row.state)).toEqual(['unreadable', 'new']);
+  expect(plan.rows[0]?.says).toEqual([`${label}: That is 121 characters; 120 fit here.`]);
+});
+
 test('5,000 rows are planned and made into entries within a second', () => {
   const rows = Array.from(
     { length: 5000 },

@@ -1,0 +1,78 @@
+import { useMemo, useState } from 'preact/hooks';
+import { sayCount } from '../../domain/measure-words.ts';
+import type { Correction } from '../../domain/search.ts';
+import { whereIs } from '../../views/where-is.ts';
+import { useShelf } from '../studio.tsx';
+import { useUnits } from '../use-units.ts';
+import { LinkButton } from './button.tsx';
+import { FoundPeriod } from './found-period.tsx';
+import { FoundThing } from './found-thing.tsx';
+import { lazy } from './lazy.tsx';
+import { Empty } from './note.tsx';
+import { PickStart } from './pick-start.tsx';
+import { TakeList } from './take-list.tsx';
+
+const PickRows = lazy(async () => (await import('./pick-rows.tsx')).PickRows);
+
+/** Things and periods, as many as are first seen on a phone: drawing the rest would hold up the next letter. */
+const AT_ONCE = [3, 1] as const;
+
+/** What was found; more of it once the typing pauses. */
+export function Found({ query, isSettled, opensThing }: { query: string; isSettled: boolean; opensThing: boolean }) {
+  const shelf = useShelf();
+  const units = useUnits();
+  const { periods, things, more, corrections, years } = useMemo(
+    () => (isSettled ? whereIs(shelf, query, units) : whereIs(shelf, query, units, ...AT_ONCE)),
+    [shelf, query, units, isSettled],
+  );
+  const [pickFrom, setPickFrom] = useState<number | undefined>();
+  const isNothing = periods.length === 0 && things.length === 0;
+  return (
+    <div>
+      <div role="status">
+        {corrections.map((correction) => (
+          <p key={correction.typed} class="search-says">
+            {correctionInWords(correction)}
+          </p>
+        ))}
+        {years && <p class="search-says">{years}</p>}
+        <p class="unseen">
+          {isNothing ? 'Nothing found' : `${sayCount(periods.length, 'period')} and ${sayCount(things.length + more, 'thing')} found`}
+        </p>
+      </div>
+      {isNothing && corrections.every(({ instead }) => instead.length > 0) && !years && (
+        <Empty title="Nothing has all of that" actions={<LinkButton href="#/new/mould">Record a mould</LinkButton>}>
+          <p>Try fewer letters, or another word: a design, a period, a drawer, a wax, a word of a note.</p>
+        </Empty>
+      )}
+      {periods.map((period, row) => (
+        <FoundPeriod key={row} period={period} />
+      ))}
+      {pickFrom !== undefined ? (
+        <PickRows
+          rows={things.map((thing) => ({ ...thing, detail: `${thing.place} · ${thing.detail}` }))}
+          begin={pickFrom}
+          onDone={() => setPickFrom(undefined)}
+        />
+      ) : (
+        things.length > 0 && (
+          <>
+            {things.length > 1 && <PickStart onStart={setPickFrom} />}
+            <ul class="list">
+              {things.map((thing, row) => (
+                <FoundThing key={row} thing={thing} opensThing={opensThing} />
+              ))}
+            </ul>
+          </>
+        )
+      )}
+      {isSettled && more > 0 && <p class="search-more">and {more} more. Another word or letter narrows it.</p>}
+      {isSettled && !isNothing && <TakeList shown={{ of: 'answers', query }} />}
+    </div>
+  );
+}
+
+function correctionInWords({ typed, instead }: Correction): string {
+  if (instead.length === 0) return `Nothing has “${typed}”, nor anything spelt like it.`;
+  return `No “${typed}”; showing ${instead.map((word) => `“${word}”`).join(' or ')}.`;
+}

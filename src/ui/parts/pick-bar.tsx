@@ -1,0 +1,41 @@
+import { useState } from 'preact/hooks';
+import { setUsual } from '../../actions/set-usual.ts';
+import { isStanding } from '../../domain/filling.ts';
+import { thingOf } from '../../domain/shelf.ts';
+import { to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { Button, LinkButton } from './button.tsx';
+import { RetireSeveralSheet } from './retire-several-sheet.tsx';
+import { sayOutcome } from './toast.tsx';
+
+/** What can be done with several things. What stands nowhere is left out of a move. */
+export function PickBar({ ids, onAll, onDone }: { ids: readonly string[]; onAll: () => void; onDone: () => void }) {
+  const deps = useDeps();
+  const shelf = useShelf();
+  const [isRetiring, setRetiring] = useState(false);
+  const movable = ids
+    .flatMap((id) => thingOf(shelf, id) ?? [])
+    .filter(({ noun }) => noun === 'place' || isStanding(noun))
+    .map(({ id }) => id);
+  const settle = async () => {
+    const outcome = await setUsual(deps, movable);
+    if (sayOutcome(outcome, 'Where they stand now is their usual place.')) onDone();
+  };
+  return (
+    <fieldset class="pick-bar" aria-label="With what is chosen">
+      <strong role="status">{ids.length} chosen</strong>
+      {movable.length > 0 && (
+        <>
+          <LinkButton look="main" href={to(['move'], { things: movable.join(',') })}>
+            Move
+          </LinkButton>
+          <Button onClick={() => void settle()}>This is their usual place</Button>
+        </>
+      )}
+      {ids.length > 0 && <Button onClick={() => setRetiring(true)}>Retire…</Button>}
+      <Button onClick={onAll}>All</Button>
+      <Button onClick={onDone}>Done</Button>
+      {isRetiring && <RetireSeveralSheet ids={ids} onDone={onDone} onClose={() => setRetiring(false)} />}
+    </fieldset>
+  );
+}
