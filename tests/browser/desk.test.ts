@@ -25,15 +25,17 @@ async function opened(page: Page, address: string): Promise<void> {
 
 /** The keyboard is heard once the screen is on the glass. */
 async function heardKeys(page: Page): Promise<void> {
+  // Far enough apart not to be taken for a scanner.
+  const patience = { timeout: 20_000, interval: 300 };
   await expect
     .poll(async () => {
       await page.keyboard.press('?');
       return page.getByRole('dialog', { name: 'Keys' }).isVisible();
-    })
+    }, patience)
     .toBe(true);
 }
 
-/** Keys as a scanner sends them, so many ms apart by the browser's own clock, however busy the machine is. */
+/** Keys as a scanner sends them, so many ms apart by the browser's own clock, however busy the machine is; they begin `pauseMs` from now, behind what a slow hand wrote. */
 async function scan(page: Page, text: string, gapMs = 8, pauseMs = 0): Promise<void> {
   const session = await page.context().newCDPSession(page);
   const start = (Date.now() + pauseMs) / 1000;
@@ -235,17 +237,17 @@ test('a scanner that types is understood on any screen, and what it typed into a
   expect(await page.getByLabel('Name', { exact: true }).inputValue()).toBe(`Half written${otherMould.code}`);
   await page.getByText('More about it').click();
   await page.getByLabel('Label code').focus();
-  await scan(page, otherMould.code ?? '');
+  await scan(page, otherMould.code ?? '', 8, 2000);
   expect(await page.getByLabel('Label code').inputValue()).toBe(otherMould.code);
 
   // On the move screen it joins the list, and a place is where the list goes.
   await page.evaluate((hash) => Object.assign(window.location, { hash }), '#/move');
   await page.getByText('Nothing is on the list yet.').waitFor();
-  await scan(page, workingMould.code ?? '');
+  await scan(page, workingMould.code ?? '', 8, 4000);
   await page.getByText('is on the list. Scan the next one').waitFor();
-  await scan(page, otherMould.code ?? '');
+  await scan(page, otherMould.code ?? '', 8, 6000);
   await page.getByRole('button', { name: 'Move 2 things' }).waitFor();
-  await scan(page, roomy.code ?? '');
+  await scan(page, roomy.code ?? '', 8, 8000);
   await page.locator('.picker-chosen', { hasText: pathText(demoShelf, roomy.id) }).waitFor();
 
   // The keys can be switched off; the scanner is understood all the same, and what nothing carries is asked about.
@@ -253,7 +255,7 @@ test('a scanner that types is understood on any screen, and what it typed into a
   await page.getByRole('group', { name: 'Single keys' }).getByLabel('Off').check();
   await page.getByRole('heading', { level: 1 }).click();
   await page.keyboard.press('5');
-  await scan(page, workingMould.code ?? '', 8, 300);
+  await scan(page, workingMould.code ?? '', 8, 20_000);
   await opened(page, mould);
   app.assertQuiet();
 });
