@@ -92,6 +92,17 @@ export const KEYS: readonly KeyRule[] = [
     },
   },
   {
+    key: 'l',
+    says: 'Labels of what is chosen, or of what is open',
+    run: (desk) => {
+      const ids = picking.value?.ids ?? [];
+      const open = subject(desk);
+      const things = ids.length > 0 ? ids.join(',') : (open?.id ?? '');
+      go(to(['labels'], things === '' ? {} : { things }));
+      return true;
+    },
+  },
+  {
     key: 'u',
     says: 'Undo what was just done',
     run: () => {

@@ -6,7 +6,7 @@ import { addressOf } from '../address.ts';
 import { isTyping, pickFrom } from '../key-focus.ts';
 import { areKeysOn, KEYS, type KeyDesk, type KeyRule } from '../keys.ts';
 import { offerLabel } from '../label-taker.ts';
-import { go, to } from '../router.ts';
+import { go, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { asItStands, type Before } from '../typed-field.ts';
 import { KeysSheet } from './keys-sheet.tsx';
@@ -41,7 +41,7 @@ function listen(desk: () => KeyDesk): () => void {
     if (code) {
       burst = [];
       take(event, code);
-    } else if (burst.slice(0, -1).every(({ key }) => key.length > 1)) press(event);
+    } else if (event.key.length > 1 || burst.slice(0, -1).every(({ key }) => key.length > 1)) press(event);
   }
 
   function take(event: KeyboardEvent, code: Code): void {
@@ -59,6 +59,8 @@ function listen(desk: () => KeyDesk): () => void {
 
   function press(event: KeyboardEvent): void {
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || !areKeysOn(desk().deps)) return;
+    // The drawing board has keys of its own.
+    if (route.value.parts[0] === 'draw') return;
     const rule = KEYS.find(({ key }) => key === event.key);
     if (!rule || !isFree(event, rule)) return;
     if (rule.key === 'Escape' && isTyping(event.target)) return (event.target as HTMLElement).blur();

@@ -13,10 +13,8 @@ export function PickBar({ ids, onAll, onDone }: { ids: readonly string[]; onAll:
   const deps = useDeps();
   const shelf = useShelf();
   const [isRetiring, setRetiring] = useState(false);
-  const movable = ids
-    .flatMap((id) => thingOf(shelf, id) ?? [])
-    .filter(({ noun }) => noun === 'place' || isStanding(noun))
-    .map(({ id }) => id);
+  const things = ids.flatMap((id) => thingOf(shelf, id) ?? []).filter(({ noun }) => noun === 'place' || isStanding(noun));
+  const movable = things.map(({ id }) => id);
   const settle = async () => {
     const outcome = await setUsual(deps, movable);
     if (sayOutcome(outcome, 'Where they stand now is their usual place.')) onDone();
@@ -25,12 +23,13 @@ export function PickBar({ ids, onAll, onDone }: { ids: readonly string[]; onAll:
     <fieldset class="pick-bar" aria-label="With what is chosen">
       <strong role="status">{ids.length} chosen</strong>
       {movable.length > 0 && (
-        <>
-          <LinkButton look="main" href={to(['move'], { things: movable.join(',') })}>
-            Move
-          </LinkButton>
-          <Button onClick={() => void settle()}>This is their usual place</Button>
-        </>
+        <LinkButton look="main" href={to(['move'], { things: movable.join(',') })}>
+          Move
+        </LinkButton>
+      )}
+      {ids.length > 0 && <LinkButton href={to(['labels'], { things: ids.join(',') })}>Labels</LinkButton>}
+      {things.some(({ at, usual }) => usual !== undefined && usual !== at) && (
+        <Button onClick={() => void settle()}>This is their usual place</Button>
       )}
       {ids.length > 0 && <Button onClick={() => setRetiring(true)}>Retire…</Button>}
       <Button onClick={onAll}>All</Button>

@@ -12,10 +12,10 @@ export interface PickRow {
   readonly marks?: ComponentChildren;
 }
 
-/** A list in which several things are chosen, and what is done with them. What was chosen stays chosen when the list changes. */
+/** A list in which several things are chosen, the line it begins from first (none when that is below 0), and what is done with them. What was chosen stays chosen when the list changes. */
 export function PickRows({ rows, begin, onDone }: { rows: readonly PickRow[]; begin: number; onDone: () => void }) {
-  const [first] = useState(() => rows[begin]?.id ?? '');
-  const [chosen, setChosen] = useState<readonly string[]>(() => [first]);
+  const [first] = useState(() => rows[Math.max(0, begin)]?.id ?? '');
+  const [chosen, setChosen] = useState<readonly string[]>(() => (begin < 0 ? [] : [first]));
   /** From where Shift chooses a stretch, and whether it is held. */
   const hand = useRef({ anchor: first, isShift: false });
   useEffect(() => {

@@ -31,7 +31,8 @@ export function MouldScreen({ id }: { id: string }) {
       <div class="mould-page">
         {page.code && isBeginning(shelf) && (
           <Hint step="label">
-            write <strong class="code">{page.code}</strong> on the mould’s label. From then on a scan finds it.
+            write <strong class="code">{page.code}</strong> on the mould’s label, or{' '}
+            <a href={to(['labels'], { things: page.id })}>print it</a>. From then on a scan finds it.
           </Hint>
         )}
         <Head page={page} />
