@@ -25,10 +25,12 @@ const Keyboard = lazy(async () => (await import('./parts/keyboard.tsx')).Keyboar
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
 const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
+const LifeScreen = lazy(async () => (await import('./screens/life.tsx')).LifeScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
 const PlaceScreen = lazy(async () => (await import('./screens/place.tsx')).PlaceScreen);
 const RoomsScreen = lazy(async () => (await import('./screens/rooms.tsx')).RoomsScreen);
+const RemakeScreen = lazy(async () => (await import('./screens/remake.tsx')).RemakeScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
@@ -68,6 +70,10 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return mouldScreen(first, second);
     case 'thing':
       return second === 'inspect' ? <InspectScreen id={first} /> : <ThingScreen id={first} />;
+    case 'life':
+      return <LifeScreen />;
+    case 'remake':
+      return <RemakeScreen />;
     case 'move':
       return <MoveScreen />;
     case 'many':

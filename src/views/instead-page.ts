@@ -1,5 +1,6 @@
 import type { Day, MouldId, PlaceId, Sha256 } from '../domain/brand.ts';
 import { insteadOf } from '../domain/instead.ts';
+import { isLastOfItsKind } from '../domain/last-of-kind.ts';
 import { expectedLife, isAged } from '../domain/life.ts';
 import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
@@ -23,6 +24,7 @@ export interface Substitute {
 export interface InsteadPage {
   readonly title: string;
   readonly isFailed: boolean;
+  readonly isLast: boolean;
   readonly faults: readonly string[];
   readonly says: string;
   readonly moulds: readonly Substitute[];
@@ -42,6 +44,7 @@ export function insteadPageOf(shelf: Shelf, id: MouldId, today: Day): InsteadPag
   return {
     title: titleOf(shelf, mould),
     isFailed: mould.grade === 'failed',
+    isLast: isLastOfItsKind(shelf, mould),
     faults: mould.faults ?? [],
     says,
     moulds: ofMoulds(moulds),

@@ -1,8 +1,9 @@
+import { isLastOfItsKind } from '../domain/last-of-kind.ts';
 import type { Mould, Shelf, Thing } from '../domain/shelf.ts';
 import { isUsedUp } from '../domain/spent.ts';
 
 /** States a thing can be in, each with a shape and a colour of its own on screen. */
-export type StateName = 'sound' | 'watch' | 'worn' | 'failed' | 'unknown' | 'intermediate' | 'retired' | 'away' | 'low';
+export type StateName = 'sound' | 'watch' | 'worn' | 'failed' | 'unknown' | 'intermediate' | 'retired' | 'away' | 'low' | 'last';
 
 export interface State {
   readonly name: StateName;
@@ -15,6 +16,7 @@ export function statesOf(shelf: Shelf, thing: Thing): readonly State[] {
   if (thing.retired) states.push({ name: 'retired', word: thing.retired.reason });
   if (isUsedUp(thing)) states.push({ name: 'retired', word: 'used up' });
   if (thing.noun === 'mould') states.push(...mouldStates(thing));
+  if (thing.noun === 'mould' && isLastOfItsKind(shelf, thing as Mould)) states.push({ name: 'last', word: 'last of its kind' });
   if (thing.noun === 'master') states.push(...masterStates(thing));
   if (thing.at !== undefined && shelf.things.place.get(thing.at)?.kind === 'away') states.push({ name: 'away', word: 'away' });
   return states;

@@ -1,6 +1,7 @@
 import { planSteps } from '../domain/csv/plan-import.ts';
 import { readTable } from '../domain/csv/table.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
+import { forecastAll, sumLives } from '../domain/survival/life-sums.ts';
 import { openBackup } from './open-backup.ts';
 import { JOB_READS, type Jobs, type Reply, type Request } from './protocol.ts';
 
@@ -28,6 +29,12 @@ function planList({ text, delimiter, known, reading, today }: Jobs['import']['as
   }
 }
 
+function sumUp({ sums, moulds }: Jobs['life']['asks']): Jobs['life']['gives'] {
+  const made = sums.map((sum) => ('posterior' in sum ? undefined : sumLives(sum)));
+  const posteriors = sums.map((sum, i) => ('posterior' in sum ? sum.posterior : (made[i]?.posterior ?? [])));
+  return { sums: made, forecasts: forecastAll(posteriors, moulds) };
+}
+
 type Answer = Jobs[Request['job']]['gives'] | Problem;
 
 function answerTo(request: Request): Answer | Promise<Answer> {
@@ -38,6 +45,8 @@ function answerTo(request: Request): Answer | Promise<Answer> {
       return planList(request.asks);
     case 'backup':
       return openBackup(request.asks, (progress) => reply({ progress }));
+    case 'life':
+      return sumUp(request.asks);
   }
 }
 

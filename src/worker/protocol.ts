@@ -7,6 +7,8 @@ import type { Row } from '../domain/csv/table.ts';
 import type { Entry } from '../domain/entry.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Problem } from '../domain/problem.ts';
+import type { LifeSum, LivesToSum, ShotForecast, ToForecast } from '../domain/survival/life-sums.ts';
+import type { Posterior } from '../domain/survival/posterior.ts';
 
 /** What the first rows of a list show, before anything is planned. */
 export interface ListHead {
@@ -50,11 +52,25 @@ export interface Jobs {
     readonly gives: ImportPlan;
   };
   backup: { readonly asks: { readonly file: Blob; readonly isOnlyChecked: boolean }; readonly gives: OpenedStudio };
+  life: {
+    readonly asks: {
+      /** Lives to sum, or the belief already known from them. */
+      readonly sums: readonly (LivesToSum | { readonly posterior: Posterior })[];
+      readonly moulds: readonly ToForecast[];
+    };
+    /** Undefined in place of a sum that was known. */
+    readonly gives: { readonly sums: readonly (LifeSum | undefined)[]; readonly forecasts: readonly ShotForecast[] };
+  };
 }
 export type JobName = keyof Jobs;
 
 /** What a job works through, for the sentence that says it could not. */
-export const JOB_READS: { readonly [J in JobName]: string } = { head: 'list', import: 'list', backup: 'backup' };
+export const JOB_READS: { readonly [J in JobName]: string } = {
+  head: 'list',
+  import: 'list',
+  backup: 'backup',
+  life: 'records of the moulds',
+};
 
 export type Request = { [J in JobName]: { readonly job: J; readonly asks: Jobs[J]['asks'] } }[JobName];
 

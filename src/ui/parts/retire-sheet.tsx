@@ -5,12 +5,13 @@ import type { PlaceId } from '../../domain/brand.ts';
 import { beside } from '../../domain/form-problem.ts';
 import { leftIn } from '../../domain/plans/emptied.ts';
 import { REASONS } from '../../domain/retirement.ts';
-import type { Thing } from '../../domain/shelf.ts';
+import type { Mould, Thing } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { heldIn } from '../../views/drawing-holds.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useSave } from '../use-save.ts';
 import { Button } from './button.tsx';
+import { MouldStakes } from './mould-stakes.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
 import { ThingPicker } from './thing-picker.tsx';
@@ -50,6 +51,7 @@ export function RetireSheet({ thing, onClose }: { thing: Thing; onClose: () => v
       ) : (
         <p>{means}</p>
       )}
+      {thing.noun === 'mould' && <MouldStakes mould={thing as Mould} />}
       <SaveProblem save={save} anyway="Retire it all the same" />
       <div class="sheet-list">
         {REASONS[thing.noun].map((reason) => (

@@ -13,6 +13,7 @@ const SHAPES = {
   stray: 'M10 2l3 6h-2v5h6v-2l3 0l-3 6h-14v-4h5v-5h-2z',
   due: 'M10 2a8 8 0 1 1 0 16a8 8 0 0 1 0-16z M9 5v6l4 3l1.2-1.6l-3.2-2.4v-5z',
   yes: 'M7.5 16.5l-6-6l2.4-2.4l3.6 3.6l8.6-8.6l2.4 2.4z',
+  last: 'M10 1.5l2 6.5h6.5l-5.3 4l2 6.5l-5.2-4l-5.2 4l2-6.5l-5.3-4h6.5z',
   care: 'M9 2h2.4v10h-2.4z M9 14.5h2.4v3h-2.4z',
 } as const;
 export type ShapeName = keyof typeof SHAPES;

@@ -11,6 +11,7 @@ const STATE_TONE: Readonly<Record<StateName, Tone>> = {
   retired: 'plain',
   away: 'note',
   low: 'soon',
+  last: 'act',
 };
 
 /** What state a thing is in, each as shape, word and colour. */

@@ -9,7 +9,7 @@ import { type AttentionGroup, type AttentionItem, attentionList } from '../../vi
 import { addressOf } from '../address.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
 import { BackupLine } from '../parts/backup-reminder.tsx';
-import { Button } from '../parts/button.tsx';
+import { Button, Button, LinkButton } from '../parts/button.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -36,7 +36,11 @@ export function AttentionScreen(_: object) {
   const levels = (['act', 'soon', 'note'] as const).filter((level) => list.counts[level] > 0);
 
   return (
-    <Screen title="To do: needs attention" hasBack={false}>
+    <Screen
+      title="To do: needs attention"
+      hasBack={false}
+      actions={<LinkButton href={to(['remake'])}>Which moulds to make again first</LinkButton>}
+    >
       {list.count === 0 ? (
         <Empty title="Nothing needs attention">
           <p>

@@ -65,6 +65,11 @@ function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
       }
     >
       <h2 class="form-title">{page.title}</h2>
+      {page.isLast && (
+        <p>
+          <Mark shape="last" word="last of its kind" tone="act" /> No other mould of it is left, and no master to make one from.
+        </p>
+      )}
       <KeptDraft draft={draft} pictures={pictures} />
       <SaveProblem save={save} />
       <Choices

@@ -5,6 +5,7 @@ import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
 import { Hint } from '../parts/hint.tsx';
 import { History } from '../parts/history.tsx';
+import { lazy } from '../parts/lazy.tsx';
 import { MouldNext } from '../parts/mould-next.tsx';
 import { MouldWhere } from '../parts/mould-where.tsx';
 import { NoThing } from '../parts/no-thing.tsx';
@@ -18,6 +19,8 @@ import { Unsaid } from '../parts/unsaid.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
+
+const MouldLifePart = lazy(async () => (await import('../parts/mould-life.tsx')).MouldLifePart);
 
 /** Everything about one mould, and what is most likely done with it next. */
 export function MouldScreen({ id }: { id: string }) {
@@ -39,6 +42,7 @@ export function MouldScreen({ id }: { id: string }) {
         <FlagList flags={page.flags} />
         {page.gradeNote && <p>“{page.gradeNote}”</p>}
         <MouldWhere page={page} />
+        <MouldLifePart id={page.id} isDrifting={page.flags.some(({ kind }) => kind === 'rejects')} />
         <section class="card">
           <h2>Shots and rejects</h2>
           <Facts facts={page.counts} />

@@ -7,6 +7,7 @@ import { beside } from '../../domain/form-problem.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { isWarning } from '../../domain/warning.ts';
+import { driftSays } from '../../views/drift-says.ts';
 import { type RunForm as RunFormView, runFormOf } from '../../views/run-form.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
@@ -71,7 +72,8 @@ function RunForm({ id, form, isSaving }: { id: MouldId; form: RunFormView; isSav
             rememberPlace(deps, values.to);
             goInstead(to(['mould', id]));
           });
-          return `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
+          const logged = `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
+          return `${logged}${driftSays(deps.keeper.shelf(), id, deps.today())}`;
         },
       )
       .then(() => {

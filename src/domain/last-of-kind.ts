@@ -1,0 +1,42 @@
+import { mastersByDesign, mouldsByDesign } from './by-design.ts';
+import type { Master, Mould, Shelf } from './shelf.ts';
+
+/** Nothing is known against their being of the same size. */
+export const isSameSize = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b;
+
+/** Whether waxes can still be had from a mould. */
+export const isLivingMould = (mould: Mould) => !mould.retired && mould.grade !== 'failed';
+
+/** Whether a mould can still be made from a master, be it a worn one. */
+export const isUsableMaster = (master: Master) =>
+  !master.retired && master.state !== 'broken' && master.state !== 'lost' && master.grade !== 'failed';
+
+/** Masters a mould of this design and size can be made from, sound ones before worn ones. */
+export function usableMasters(shelf: Shelf, design: Mould['design'], size: string | undefined): readonly Master[] {
+  if (!design) return [];
+  const wear = (master: Master) => (master.state === 'worn' || master.grade === 'worn' ? 1 : 0);
+  return (mastersByDesign(shelf).get(design) ?? [])
+    .filter((master) => isUsableMaster(master) && isSameSize(master.size, size))
+    .sort((a, b) => wear(a) - wear(b) || (a.id < b.id ? -1 : 1));
+}
+
+/**
+ * The last of its kind: the one living mould of its design and size, intermediate ones counted, with no master to make another from. When
+ * it goes, the design is lost. Nothing is said of a mould without a design.
+ */
+export function isLastOfItsKind(shelf: Shelf, mould: Mould): boolean {
+  if (!mould.design || !isLivingMould(mould)) return false;
+  const others = (mouldsByDesign(shelf).get(mould.design) ?? []).some(
+    (other) => other.id !== mould.id && isLivingMould(other) && isSameSize(other.size, mould.size),
+  );
+  if (others || usableMasters(shelf, mould.design, mould.size).length > 0) return false;
+  return ![mould.master, ...(mould.masters ?? [])].some((id) => {
+    const master = id && (shelf.things.master.get(id) as Master | undefined);
+    return master && isUsableMaster(master);
+  });
+}
+
+/** Every mould that is the last of its kind. */
+export function lastOfTheirKind(shelf: Shelf): readonly Mould[] {
+  return [...shelf.things.mould.values()].filter((mould) => isLastOfItsKind(shelf, mould as Mould)) as Mould[];
+}

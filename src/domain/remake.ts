@@ -1,0 +1,119 @@
+import type { Day, DesignId } from './brand.ts';
+import { mouldsByDesign } from './by-design.ts';
+import { addDays } from './day.ts';
+import { isLivingMould } from './last-of-kind.ts';
+import type { Rubber } from './mould.ts';
+import type { Casting, Design, InjectedWax, Mould, Shelf, Want } from './shelf.ts';
+
+/** A design in one size, the pieces of it that are wanted and not there, and the moulds that could make them. */
+export interface WantedKind {
+  readonly design: DesignId;
+  readonly size?: string;
+  /** Living production moulds. */
+  readonly moulds: readonly Mould[];
+  /** Castings wanted beyond what is on hand as castings and waxes, of which so many for wants and the rest to keep. */
+  readonly pieces: number;
+  readonly forWants: number;
+  readonly due?: Day;
+}
+
+/** Days from pouring the rubber to the first shot. Natural and vulcanised rubber cure in an hour or so (7½ min a layer, trade-facts 7), cutting and cooling make a day of it;
+ * room-temperature rubber takes 16–24 h (flexiblejewelrymolds.com), often in two halves; tin rubber is left to gain strength, from memory. */
+export const CURE_DAYS: Readonly<Record<Rubber, number>> = {
+  natural: 1,
+  'vulcanised silicone': 1,
+  'platinum silicone': 2,
+  'tin silicone': 3,
+};
+/** Days from the first shot to finished castings. Common practice, no source. */
+export const CASTING_DAYS = 4;
+
+const SIZE_UNKNOWN = '';
+
+/** Kinds of which more is wanted than is there, in no order. Poured-in-the-mould designs are left out: they wear by the pour. */
+export function wantedKinds(shelf: Shelf): readonly WantedKind[] {
+  const wants = byDesign([...shelf.things.want.values()].filter((want) => !want.retired) as Want[]);
+  const onHand = byDesign([
+    ...([...shelf.things.casting.values()].filter((pile) => !pile.retired) as Casting[]),
+    ...([...shelf.things.injectedWax.values()].filter((pile) => !pile.retired) as InjectedWax[]),
+  ]);
+  return [...(shelf.things.design.values() as Iterable<Design>)].flatMap((design) => {
+    const asked = wants.get(design.id) ?? [];
+    if (design.retired || design.route === 'poured in the mould' || (asked.length === 0 && !design.keep)) return [];
+    const moulds = (mouldsByDesign(shelf).get(design.id) ?? []).filter((mould) => isLivingMould(mould) && mould.purpose !== 'intermediate');
+    return kindsOf(design, moulds, asked, onHand.get(design.id) ?? []);
+  });
+}
+
+function byDesign<T extends { readonly design?: DesignId }>(things: readonly T[]): ReadonlyMap<DesignId, readonly T[]> {
+  const groups = new Map<DesignId, T[]>();
+  for (const thing of things) {
+    if (!thing.design) continue;
+    const group = groups.get(thing.design);
+    if (group) group.push(thing);
+    else groups.set(thing.design, [thing]);
+  }
+  return groups;
+}
+
+/** What is to be kept on hand is shared out evenly over the sizes that have moulds; pieces of no known size are taken for whichever size lacks. */
+function kindsOf(
+  design: Design,
+  moulds: readonly Mould[],
+  wants: readonly Want[],
+  piles: readonly (Casting | InjectedWax)[],
+): WantedKind[] {
+  const withMoulds = new Set(moulds.map(({ size = SIZE_UNKNOWN }) => size));
+  const sizes = new Set([...withMoulds, ...wants.map(({ size = SIZE_UNKNOWN }) => size)]);
+  if (sizes.size === 0) sizes.add(SIZE_UNKNOWN);
+  const share = Math.ceil((design.keep ?? 0) / Math.max(1, withMoulds.size));
+  const sum = (list: readonly { readonly pieces?: number }[]) => list.reduce((total, { pieces = 0 }) => total + Math.max(0, pieces), 0);
+  let spare = sum(piles.filter(({ size = SIZE_UNKNOWN }) => !sizes.has(size)));
+  return [...sizes].flatMap((size) => {
+    const own = wants.filter((want) => (want.size ?? SIZE_UNKNOWN) === size);
+    const wanted = sum(own);
+    const kept = withMoulds.has(size) || withMoulds.size === 0 ? share : 0;
+    const have = sum(piles.filter((pile) => (pile.size ?? SIZE_UNKNOWN) === size));
+    const lacking = Math.max(0, wanted + kept - have);
+    const fromSpare = Math.min(spare, lacking);
+    spare -= fromSpare;
+    const pieces = lacking - fromSpare;
+    if (pieces === 0) return [];
+    const due = own.flatMap((want) => want.due ?? []).sort()[0];
+    const ofSize = size === SIZE_UNKNOWN ? moulds : moulds.filter((mould) => mould.size === size);
+    const forWants = Math.min(pieces, Math.max(0, wanted - have - fromSpare));
+    return [{ design: design.id, ...(size === SIZE_UNKNOWN ? {} : { size }), moulds: ofSize, pieces, forWants, ...(due ? { due } : {}) }];
+  });
+}
+
+/** A new mould is given credit for this many shots without a reject, and castings for ten with one scrapped. Common practice, no source. */
+const CREDIT = { shots: 5, sound: 9, cast: 10 } as const;
+
+/** Shots that so many sound castings take from a mould, by its own good waxes a shot and sound castings. */
+export function shotsFor(mould: Mould, pieces: number): number {
+  const cavities = mould.cavities ?? 1;
+  const waxesAShot = (mould.good + CREDIT.shots * cavities) / (mould.shots + CREDIT.shots);
+  const sound = (mould.sound ?? 0) + CREDIT.sound;
+  const share = sound / ((mould.sound ?? 0) + (mould.scrap ?? 0) + CREDIT.cast);
+  return Math.ceil(pieces / Math.max(0.01, waxesAShot * share) - 1e-9);
+}
+
+/**
+ * The chance that pieces will be missing: that none of the moulds makes them all by itself. Two moulds may share the work, so it is rather
+ * said too high than too low. 1 without a mould; undefined when nothing can be forecast of any.
+ */
+export function chanceOfMissing(chances: readonly (number | undefined)[]): number | undefined {
+  if (chances.length === 0) return 1;
+  const known = chances.filter((chance) => chance !== undefined);
+  return known.length === 0 ? undefined : known.reduce((missing, chance) => missing * (1 - chance), 1);
+}
+
+/** The day to start a new mould, so that its castings are there when they are wanted. */
+export function startBy(due: Day, rubber: Rubber | undefined): Day {
+  return addDays(due, -daysToCastings(rubber));
+}
+
+/** Days from pouring the rubber to finished castings. */
+export function daysToCastings(rubber: Rubber | undefined): number {
+  return CURE_DAYS[rubber ?? 'platinum silicone'] + CASTING_DAYS;
+}

@@ -1,0 +1,69 @@
+import { expectedLife, type LifeFrom } from '../life.ts';
+import { RUBBERS, type Rubber } from '../mould.ts';
+import type { Mould, Shelf } from '../shelf.ts';
+import type { StudioFields } from '../studio.ts';
+import type { LivesToSum } from './life-sums.ts';
+import { type Lifetime, lifetimeOf } from './lifetime.ts';
+
+/** Moulds of which nobody said the rubber are kept together. */
+export const NOT_SAID = 'not said';
+export const RUBBER_GROUPS = [...RUBBERS, NOT_SAID] as const;
+export type RubberGroup = Rubber | typeof NOT_SAID;
+
+export const groupOf = (mould: Mould): RubberGroup => mould.rubber ?? NOT_SAID;
+
+/** What the studio's moulds of one rubber say about it. */
+export interface RubberLives extends LivesToSum {
+  readonly group: RubberGroup;
+  /** Tells the sums of these lives from all others. */
+  readonly key: string;
+  readonly moulds: number;
+  readonly ends: number;
+}
+
+/** Shots a mould is expected to last, and where the figure is from; undefined when nothing is known of its rubber. */
+export function expectedShotsOf(mould: Mould, studio: StudioFields): { readonly value: number; readonly from: LifeFrom } | undefined {
+  return expectedLife(mould, studio).shots;
+}
+
+const known = new WeakMap<Shelf['things']['mould'], { readonly studio: StudioFields; readonly lives: readonly RubberLives[] }>();
+
+/**
+ * The lives of each rubber's moulds, rubbers without any left out. Moulds of one rubber are taken to wear alike in parts of the shots each
+ * is expected to last, so that one with a figure of its own teaches the others too.
+ */
+export function livesByRubber({ things, studio }: Pick<Shelf, 'things' | 'studio'>): readonly RubberLives[] {
+  const before = known.get(things.mould);
+  if (before?.studio === studio) return before.lives;
+  const groups = new Map<RubberGroup, { readonly lives: Lifetime[]; readonly expected: number[] }>();
+  for (const mould of things.mould.values()) {
+    const life = lifetimeOf(mould as Mould);
+    const expected = life && expectedShotsOf(mould as Mould, studio)?.value;
+    if (!expected) continue;
+    const group = groups.get(groupOf(mould as Mould));
+    if (group) {
+      group.lives.push(life);
+      group.expected.push(expected);
+    } else groups.set(groupOf(mould as Mould), { lives: [life], expected: [expected] });
+  }
+  const lives = RUBBER_GROUPS.flatMap((group) => {
+    const found = groups.get(group);
+    return found ? [summed(group, found)] : [];
+  });
+  known.set(things.mould, { studio, lives });
+  return lives;
+}
+
+function summed(group: RubberGroup, { lives, expected }: LivesToSum): RubberLives {
+  const key = lives.map(({ shots, isEnd }, i) => `${shots}${isEnd ? '+' : '-'}${expected[i]}`).join(' ');
+  return { group, key, lives, expected, moulds: lives.length, ends: lives.filter(({ isEnd }) => isEnd).length };
+}
+
+/** All rubbers together, for the curve over everything. */
+export function allLives(rubbers: readonly RubberLives[]): LivesToSum & { readonly key: string } {
+  return {
+    key: rubbers.map(({ key }) => key).join('|'),
+    lives: rubbers.flatMap(({ lives }) => lives),
+    expected: rubbers.flatMap(({ expected }) => expected),
+  };
+}
