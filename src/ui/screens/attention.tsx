@@ -9,7 +9,7 @@ import { type AttentionGroup, type AttentionItem, attentionList } from '../../vi
 import { addressOf } from '../address.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
 import { BackupLine } from '../parts/backup-reminder.tsx';
-import { Button, Button, LinkButton } from '../parts/button.tsx';
+import { Button, LinkButton } from '../parts/button.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
