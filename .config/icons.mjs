@@ -7,6 +7,15 @@ const svg = readFileSync(new URL('icon.svg', icons), 'utf8');
 // Phones cut their own corners out of these two, so the ground must reach the edge.
 const fullBleed = svg.replace(' rx="104"', '');
 
+// One colour, for themed icons: the system looks only at where it is filled. The ground goes; what lies in the rubber is cut out of it.
+const monochrome = svg
+  .replace(/<rect width="512"[^>]*>/, '<mask id="cut">')
+  .replaceAll('#d98e3a', 'white')
+  .replace('stroke="#f4ead7" stroke-width="18" stroke-linejoin', 'stroke="black" stroke-width="18" stroke-linejoin')
+  .replace('fill="#20302b"', 'fill="black"')
+  .replaceAll('#f4ead7', 'white')
+  .replace('</svg>', '</mask><rect width="512" height="512" fill="black" mask="url(#cut)"/></svg>');
+
 const browser = await chromium.launch({
   executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-gpu'],
@@ -17,6 +26,7 @@ for (const [name, size, drawing] of /** @type {const} */ ([
   ['icon-512.png', 512, svg],
   ['icon-maskable-512.png', 512, fullBleed],
   ['icon-180.png', 180, fullBleed],
+  ['icon-monochrome-512.png', 512, monochrome],
 ])) {
   await page.setViewportSize({ width: size, height: size });
   await page.setContent(`<style>body{margin:0}svg{display:block;width:100vw}</style>${drawing}`);

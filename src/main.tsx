@@ -5,6 +5,7 @@ import { whoUses } from './actions/who.ts';
 import { setBadge } from './device/badge.ts';
 import { openDrafts } from './device/drafts.ts';
 import { watchInstall } from './device/install.ts';
+import { watchLaunchedFiles } from './device/launched-file.ts';
 import { askPersist, keeping } from './device/persist.ts';
 import { openSettings } from './device/settings.ts';
 import { watchUpdates } from './device/updates.ts';
@@ -12,6 +13,7 @@ import type { Day } from './domain/brand.ts';
 import { isProblem, problem } from './domain/problem.ts';
 import { openKeeper } from './store/keeper.ts';
 import { App } from './ui/app.tsx';
+import { go } from './ui/router.ts';
 import { BrokenScreen } from './ui/screens/broken.tsx';
 import { earlyFronts } from './ui/screens/shelves.tsx';
 import { StudioProvider, studioOf } from './ui/studio.tsx';
@@ -93,6 +95,8 @@ async function start(): Promise<void> {
     askToPersist: askPersist,
   };
   if (!isDemo) askOnceSomethingIsKept(deps);
+  // A backup opened with the installed app; the opener takes it from there.
+  watchLaunchedFiles(() => go('#/backup?open=1'));
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void keeper.catchUp();
   });

@@ -9,3 +9,7 @@ export const go: PageMessage = { kind: 'go' };
 export function parsePageMessage(data: unknown): PageMessage | undefined {
   return typeof data === 'object' && data !== null && 'kind' in data && data.kind === 'go' ? go : undefined;
 }
+
+/** Where the worker lays pictures shared from another app until somebody says what they are of: a cache, and the start of their addresses below the scope. */
+export const SHARED_CACHE = 'mouldkeep-shared';
+export const SHARED_PATH = 'shared-pictures/';

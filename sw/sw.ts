@@ -1,10 +1,12 @@
 import { parsePageMessage } from './messages.ts';
 import { answerNavigation, keepEverything, type Precached } from './policy.ts';
+import { takeShares } from './shared.ts';
 
 declare const self: ServiceWorkerGlobalScope & { readonly __PRECACHE: readonly Precached[] };
 
 keepEverything(self.__PRECACHE);
 answerNavigation(self.registration.scope);
+takeShares(self.registration.scope);
 
 self.addEventListener('activate', (event) => {
   // The first visit is offline-ready without a reload, and after an update every tab hears that it changed.

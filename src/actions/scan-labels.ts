@@ -3,6 +3,7 @@ import { makeDecoder } from '../device/decode.ts';
 import { decodePicture } from '../device/decode-picture.ts';
 import { startScanLoop } from '../device/scan-loop.ts';
 import { vibrate } from '../device/vibrate.ts';
+import { stayAwake } from '../device/wake-lock.ts';
 import type { Code } from '../domain/brand.ts';
 import { parseCode } from '../domain/label.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
@@ -39,7 +40,9 @@ export async function scanLabels(video: HTMLVideoElement, listener: ScanListener
     vibrate(50);
     listener.onCode(code);
   };
+  const sleep = stayAwake();
   const stop = () => {
+    sleep();
     stopLoop();
     camera.stop();
     video.srcObject = null;

@@ -33,6 +33,8 @@ const RoomsScreen = lazy(async () => (await import('./screens/rooms.tsx')).Rooms
 const RemakeScreen = lazy(async () => (await import('./screens/remake.tsx')).RemakeScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
+const SharedScreen = lazy(async () => (await import('./screens/shared.tsx')).SharedScreen);
+const SharedNotice = lazy(async () => (await import('./parts/shared-notice.tsx')).SharedNotice, null);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
 const ThingScreen = lazy(async () => (await import('./screens/thing.tsx')).ThingScreen);
 const WaxScreen = lazy(async () => (await import('./screens/wax.tsx')).WaxScreen);
@@ -92,6 +94,8 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <BringInScreen />;
     case 'labels':
       return <LabelsScreen />;
+    case 'shared':
+      return <SharedScreen />;
     case 'settings':
       return <SettingsScreen />;
     case 'c':
@@ -147,6 +151,7 @@ export function App() {
           </p>
         )}
         <UpdateNotice />
+        {!deps.isDemo && <SharedNotice />}
       </aside>
       <div class={hasList ? 'panes' : undefined}>
         {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}

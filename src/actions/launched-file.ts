@@ -1,0 +1,1 @@
+export { takeLaunchedFile } from '../device/launched-file.ts';

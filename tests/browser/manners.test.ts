@@ -1,0 +1,186 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { appDir } from '../../.config/build.mjs';
+import { type Served, serveApp } from '../../.config/server.mjs';
+import { axeWhole } from '../support/axe-whole.ts';
+import { keptOffline, type OpenApp, openApp } from '../support/browser.ts';
+
+interface Icon {
+  readonly src: string;
+  readonly sizes: string;
+  readonly purpose?: string;
+}
+interface Manifest {
+  readonly id: string;
+  readonly icons: readonly Icon[];
+  readonly shortcuts: readonly { readonly name: string; readonly url: string; readonly icons: readonly Icon[] }[];
+  readonly share_target: {
+    readonly action: string;
+    readonly method: string;
+    readonly params: { readonly files: readonly { readonly name: string }[] };
+  };
+  readonly file_handlers: readonly { readonly accept: Readonly<Record<string, readonly string[]>> }[];
+}
+
+const manifest = JSON.parse(readFileSync(join(appDir, 'manifest.webmanifest'), 'utf8')) as Manifest;
+/** In a folder of its own, as the README says. */
+const base = '/tools/shelves/';
+let server: Served;
+let app: OpenApp;
+
+beforeEach(async () => {
+  server = await serveApp({ dir: appDir, base });
+});
+afterEach(async () => {
+  await app.close();
+  await server.stop();
+});
+
+const heading = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name }).waitFor({ timeout: 20_000 });
+
+/** Another app shares these, as the system does it: a form is posted to the address the manifest names. */
+function share(
+  page: Page,
+  files: readonly { readonly name: string; readonly type: string; readonly bytes: readonly number[] }[],
+): Promise<void> {
+  const { action, params } = manifest.share_target;
+  return page.evaluate(
+    async ({ to, field, sent }) => {
+      const body = new FormData();
+      body.append('title', 'Gallery');
+      for (const { name, type, bytes } of sent) body.append(field, new File([new Uint8Array(bytes)], name, { type }));
+      const answer = await fetch(to, { method: 'POST', body });
+      if (!answer.ok) throw new Error(`not taken: ${answer.status}`);
+    },
+    { to: action, field: params.files[0]?.name ?? '', sent: files },
+  );
+}
+
+const png = [...readFileSync(join(appDir, 'icon-192.png'))];
+
+test('the manifest tells the truth: its icons are there and of their size, its shortcuts open, and the system takes it', async () => {
+  app = await openApp({ url: server.url, path: '?demo' });
+  const { page } = app;
+  const sizes = await page.evaluate(async (icons) => {
+    const found: string[] = [];
+    for (const { src } of icons.filter((icon) => icon.src.endsWith('.png'))) {
+      const image = await createImageBitmap(await (await fetch(src)).blob());
+      const canvas = new OffscreenCanvas(image.width, image.height);
+      const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
+      context.drawImage(image, 0, 0);
+      const alpha = (x: number, y: number) => context.getImageData(x, y, 1, 1).data[3];
+      found.push(
+        `${image.width}x${image.height} ${alpha(2, 2) === 255 ? 'filled' : 'clear'} corner, ${alpha(image.width / 2, 40) === 255 ? 'filled' : 'clear'} edge`,
+      );
+    }
+    return found;
+  }, manifest.icons);
+  const pngs = manifest.icons.filter(({ src }) => src.endsWith('.png'));
+  // A maskable icon's ground reaches its corners; a monochrome one's ground is clear.
+  expect(sizes).toEqual(
+    pngs.map(
+      ({ sizes: size, purpose }) =>
+        `${size} ${purpose === 'maskable' ? 'filled' : 'clear'} corner, ${purpose === 'monochrome' ? 'clear' : 'filled'} edge`,
+    ),
+  );
+  expect(pngs.map(({ purpose }) => purpose)).toEqual(['any', 'any', 'maskable', 'monochrome']);
+  const session = await app.context.newCDPSession(page);
+  expect((await session.send('Page.getAppManifest')).errors).toEqual([]);
+  expect(
+    (await session.send('Page.getInstallabilityErrors')).installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito'),
+  ).toEqual([]);
+  expect(manifest.file_handlers.flatMap(({ accept }) => Object.values(accept).flat())).toEqual(['.zip', '.txt']);
+  for (const { url } of manifest.shortcuts) {
+    await page.goto(new URL(url.replace('./', './?demo'), server.url).href);
+    await page.getByRole('navigation').locator('[aria-current=page]').waitFor();
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/Scan a label|Where is…|needs attention/);
+  }
+}, 60_000);
+
+test('a shared picture is asked about offline, waits while the app is closed, and ends with its thing', async () => {
+  app = await openApp({ url: server.url, demo: true });
+  const { page } = app;
+  await keptOffline(page);
+  await server.stop();
+  await share(page, [
+    { name: 'a.png', type: 'image/png', bytes: png },
+    { name: 'b.csv', type: 'text/csv', bytes: [1] },
+  ]);
+  await share(page, [{ name: 'broken.jpg', type: 'image/jpeg', bytes: [1, 2, 3] }]);
+  // Closed midway, and opened again.
+  await page.close();
+  const again = await app.context.newPage();
+  await again.goto(`${server.url}?demo#/shared?refused=1`);
+  await heading(again, 'What is on this picture?');
+  await again.getByText('1 file could not be taken').waitFor();
+  await again.getByText('1 more picture after this one.').waitFor();
+  await again.getByAltText('What was shared').waitFor();
+  expect(await axeWhole(again)).toEqual([]);
+  await again.emulateMedia({ colorScheme: 'dark' });
+  expect(await axeWhole(again)).toEqual([]);
+  expect(await again.getByRole('button', { name: 'Add the photo' }).isDisabled()).toBe(true);
+  await again.locator('.picker-choice').first().click();
+  const title = (await again.locator('.picker-chosen .row-title').textContent()) ?? '';
+  await again.getByRole('button', { name: 'Add the photo' }).click();
+  await again.getByText(`Photo added to ${title}.`).waitFor();
+  // The other one is no picture any device can read: said, kept where it is, and let go.
+  await again.getByText('This device cannot read that picture.').waitFor();
+  await again.locator('.picker-choice').first().click();
+  await again.getByRole('button', { name: 'Add the photo' }).click();
+  await again.getByText('That file is no picture this device can read.').waitFor();
+  await again.getByRole('button', { name: 'Do not keep it' }).click();
+  await again.getByText('No picture waits here').waitFor();
+}, 90_000);
+
+test('pictures that wait are told of in the studio’s own shelves, and can be scanned to their thing', async () => {
+  app = await openApp({ url: server.url });
+  const { page } = app;
+  await page.getByRole('button', { name: /empty cabinet/i }).click();
+  await keptOffline(page);
+  await share(page, [{ name: 'a.png', type: 'image/png', bytes: png }]);
+  await page.goto(`${server.url}#/wax`);
+  await page.reload();
+  await page.getByText('1 shared picture still waits for you to say what it is of.').waitFor();
+  await page.getByRole('link', { name: 'Look at it' }).click();
+  await heading(page, 'What is on this picture?');
+  await page.getByRole('button', { name: 'Scan its label' }).click();
+  await heading(page, 'Scan what is on the picture');
+  await page.goBack();
+  await heading(page, 'What is on this picture?');
+  await page.getByAltText('What was shared').waitFor();
+}, 60_000);
+
+test('a deep link opened cold leads back to the shelves, and Back goes one step at a time', async () => {
+  app = await openApp({ url: server.url, path: '?demo#/attention' });
+  const { page } = app;
+  await heading(page, /needs attention/);
+  await page.locator('.attention-title').first().click();
+  await page.getByRole('button', { name: 'Back', exact: true }).waitFor();
+  const thing = page.url();
+  // Cold: a fresh tab at the thing's own address.
+  const cold = await app.context.newPage();
+  await cold.goto(thing);
+  await cold.getByRole('button', { name: 'Back', exact: true }).click();
+  await expect.poll(() => new URL(cold.url()).hash).toBe('#/');
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  await heading(page, /needs attention/);
+  await page.goBack().catch(() => undefined);
+  expect(page.url()).not.toContain('#/thing');
+}, 60_000);
+
+test('a file opened with the app leads to where backups are opened; where files open no apps nothing is missed', async () => {
+  app = await openApp({
+    url: server.url,
+    prepare: (context) =>
+      context.addInitScript(() => {
+        const file = new File(['not ours'], 'backup.zip', { type: 'application/zip' });
+        const queue = {
+          setConsumer: (hear: (params: object) => void) => setTimeout(() => hear({ files: [{ getFile: async () => file }] }), 300),
+        };
+        Object.defineProperty(window, 'launchQueue', { value: queue });
+      }),
+  });
+  await expect.poll(() => new URL(app.page.url()).hash).toMatch(/^#\/backup/);
+});
