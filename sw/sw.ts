@@ -1,6 +1,6 @@
 import { parsePageMessage } from './messages.ts';
 import { answerNavigation, keepEverything, type Precached } from './policy.ts';
-import { takeShares } from './shared.ts';
+import { takeShares } from './shared-pictures.ts';
 
 declare const self: ServiceWorkerGlobalScope & { readonly __PRECACHE: readonly Precached[] };
 

@@ -33,7 +33,7 @@ const RoomsScreen = lazy(async () => (await import('./screens/rooms.tsx')).Rooms
 const RemakeScreen = lazy(async () => (await import('./screens/remake.tsx')).RemakeScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
-const SharedScreen = lazy(async () => (await import('./screens/shared.tsx')).SharedScreen);
+const SharedScreen = lazy(async () => (await import('./screens/shared-pictures.tsx')).SharedScreen);
 const SharedNotice = lazy(async () => (await import('./parts/shared-notice.tsx')).SharedNotice, null);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
 const ThingScreen = lazy(async () => (await import('./screens/thing.tsx')).ThingScreen);

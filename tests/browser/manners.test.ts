@@ -183,4 +183,6 @@ test('a file opened with the app leads to where backups are opened; where files 
       }),
   });
   await expect.poll(() => new URL(app.page.url()).hash).toMatch(/^#\/backup/);
+  await heading(app.page, 'Backup');
+  await app.page.getByText('Nothing was changed', { exact: false }).first().waitFor();
 });

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { takeLaunchedFile } from '../../actions/launched-file.ts';
 import { type OpenedBackup, type Opening, openBackup, type Progress } from '../../actions/open-backup.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
 import { useDeps } from '../studio.tsx';
@@ -25,6 +26,12 @@ export function OpenBackup({ onRestored }: { onRestored: () => void }) {
     setProblem(isProblem(outcome) ? outcome : undefined);
     if (outcome && !isProblem(outcome)) setOpened(outcome);
   }
+
+  // The app was opened with it.
+  useEffect(() => {
+    const file = takeLaunchedFile();
+    if (file) void read(file);
+  }, []);
 
   return (
     <section class="card">

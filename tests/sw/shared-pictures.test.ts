@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { SHARED_CACHE, SHARED_PATH } from '../../sw/messages.ts';
-import { keepShared, takeShares } from '../../sw/shared.ts';
+import { keepShared, takeShares } from '../../sw/shared-pictures.ts';
 
 const scope = 'https://host.example/studio/';
 type Match = (asked: { readonly url: URL }) => boolean;

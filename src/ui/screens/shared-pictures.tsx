@@ -18,7 +18,7 @@ import { requestScan } from '../scan-request.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
-import '../styles/shared.css';
+import '../styles/shared-pictures.css';
 
 /** A period has no looks. */
 const PICTURED = NOUNS.filter((noun) => noun !== 'period');
