@@ -22,6 +22,8 @@ interface FrontProps {
 const GAP = 3;
 /** Room that the size needs beside the label, px. */
 const [SIZE_WIDTH, SIZE_HEIGHT] = [128, 62];
+/** Room that the number of pieces needs in the corner. */
+const [COUNT_WIDTH, COUNT_HEIGHT] = [80, 48];
 
 /** One front on the drawing board. */
 export function DrawingFront({ front, scale, pieces, isPicked, isAt, hasCorner, drag, onPick }: FrontProps) {
@@ -52,16 +54,21 @@ export function DrawingFront({ front, scale, pieces, isPicked, isAt, hasCorner, 
       >
         <span class="unseen">{`${kind} ${label}, ${size}${held}`}</span>
         <span class="front-label" aria-hidden="true">
-          {isPicked ? `✓ ${label}` : label}
+          {label}
         </span>
         {width >= SIZE_WIDTH && height >= SIZE_HEIGHT && (
           <span class="draw-word" aria-hidden="true">
             {size}
           </span>
         )}
-        {pieces > 0 && width >= SIZE_WIDTH && (height >= 2 * SIZE_HEIGHT || (height < SIZE_HEIGHT && height >= 44)) && (
-          <span class="draw-word" aria-hidden="true">
-            {sayCount(pieces, 'piece')}
+        {isPicked && (
+          <span class="draw-check" aria-hidden="true">
+            ✓
+          </span>
+        )}
+        {pieces > 0 && width >= COUNT_WIDTH && height >= COUNT_HEIGHT && (
+          <span class="draw-count" aria-hidden="true">
+            {pieces}
           </span>
         )}
       </button>

@@ -5,6 +5,7 @@ import type { PlaceId } from '../../domain/brand.ts';
 import { frontsOfKeys } from '../../domain/drawing/drawing.ts';
 import { swapFronts } from '../../domain/drawing/move.ts';
 import { removeFronts } from '../../domain/drawing/remove.ts';
+import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
 import type { Place } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
@@ -30,6 +31,7 @@ import { KeptDraft } from '../parts/kept-draft.tsx';
 import { Empty } from '../parts/note.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
+import { Sheet } from '../parts/sheet.tsx';
 import { back, goInstead, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
@@ -63,7 +65,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const draft = useDraft<DrawDraft>(inUnits(`draw:${cabinet?.id ?? 'new'}`, units), () => startDraw(shelf, cabinet));
   const { values, set, clear } = draft;
   const easel = useDrawing(values.steps, (steps) => set({ steps }));
-  const [sheet, setSheet] = useState<SheetName | undefined>();
+  const [sheet, setSheet] = useState<SheetName | 'leave' | undefined>();
   const [isSizing, setSizing] = useState(false);
   useUndoKeys(easel);
   const { drawing, picked } = easel;
@@ -154,12 +156,23 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
             <Facts facts={KEYS.map(({ keys, does }) => ({ name: keys, says: does }))} />
           </details>
           <div class="button-row">
-            <Button look="quiet" onClick={leave}>
+            <Button look="quiet" onClick={() => (easel.canUndo ? setSheet('leave') : leave())}>
               {cabinet ? 'Leave it as it was' : 'Throw this drawing away'}
             </Button>
           </div>
         </div>
       </div>
+      {sheet === 'leave' && (
+        <Sheet title="Throw the drawing away?" onClose={close}>
+          <p>{sayCount(values.steps.past.length, 'step')} of drawing would be lost. Nothing of it is on the shelves yet.</p>
+          <div class="sheet-list">
+            <Button look="danger" onClick={leave}>
+              Throw it away
+            </Button>
+            <Button onClick={close}>Go on drawing</Button>
+          </div>
+        </Sheet>
+      )}
       {sheet === 'cut' && <CutSheet easel={easel} onClose={close} />}
       {sheet === 'about' && <AboutSheet easel={easel} onClose={close} />}
       {sheet === 'size' && <SizeSheet easel={easel} onClose={close} />}
