@@ -30,68 +30,50 @@ export const KEYS: readonly { readonly keys: string; readonly does: string }[] =
   { keys: 'Ctrl + Z, Ctrl + Y', does: 'undo, do again' },
 ];
 
-/** What a key does on the board; false when it is none of the board's. */
-export function pressed(event: KeyboardEvent, easel: Easel, open: (sheet: SheetName) => void, merge: () => void): boolean {
-  const { picked, at, drawing } = easel;
+/** What a key does on the board; nothing when it is none of the board's. */
+export function keyed(event: KeyboardEvent, easel: Easel, open: (sheet: SheetName) => void, merge: () => void): (() => void) | undefined {
+  const { picked, at } = easel;
   const side = ARROWS[event.key];
   const isHeld = event.ctrlKey || event.altKey || event.metaKey;
   if (side) {
-    if (isHeld && event.shiftKey) shift(easel, side);
-    else if (isHeld) stretch(easel, side);
-    else {
-      const from = drawing.fronts.find(({ key }) => key === at);
-      const next = from && frontBeside(drawing, from, side);
-      if (next && event.shiftKey) {
-        if (!picked.includes(at)) easel.pick(at, true);
-        if (!picked.includes(next.key)) easel.pick(next.key, true);
-      } else if (next) easel.pick(next.key, false);
-    }
-    return true;
+    if (isHeld) return () => (event.shiftKey ? shift(easel, side) : stretch(easel, side));
+    return () => step(easel, side, event.shiftKey);
   }
   if (isHeld) return undoing(event, easel);
   const digit = /^Digit([2-9])$/.exec(event.code)?.[1];
   if (digit !== undefined) {
     const [rows, columns] = event.shiftKey ? [1, Number(digit)] : [Number(digit), 1];
-    easel.take((each) => splitFronts(each, picked, rows, columns), `Cut in ${digit}.`);
-    return true;
+    return () => void easel.take((each) => splitFronts(each, picked, rows, columns), `Cut in ${digit}.`);
   }
-  switch (event.key.toLowerCase()) {
-    case ' ':
-      easel.pick(at, true);
-      return true;
-    case 'a':
-      easel.pickAll();
-      return true;
-    case 'escape':
-      easel.pickNone();
-      return true;
-    case 'm':
-      merge();
-      return true;
-    case 'r':
-    case 'f2':
-      open('about');
-      return true;
-    case 's':
-      open('size');
-      return true;
-    case 'delete':
-    case 'backspace':
-      open('out');
-      return true;
-    default:
-      return false;
-  }
+  const plain: Readonly<Record<string, () => void>> = {
+    ' ': () => easel.pick(at, true),
+    a: easel.pickAll,
+    escape: easel.pickNone,
+    m: merge,
+    r: () => open('about'),
+    f2: () => open('about'),
+    s: () => open('size'),
+    delete: () => open('out'),
+    backspace: () => open('out'),
+  };
+  return plain[event.key.toLowerCase()];
+}
+
+/** To the front on that side, chosen alone or with the others. */
+function step({ drawing, picked, at, pick, pickMore }: Easel, side: Side, isMore: boolean): void {
+  const from = drawing.fronts.find(({ key }) => key === at);
+  const next = from && frontBeside(drawing, from, side);
+  if (!next) return;
+  if (isMore) pickMore([...picked, at, next.key]);
+  else pick(next.key, false);
 }
 
 /** Undo and redo, which work wherever nothing is being typed. */
-export function undoing(event: KeyboardEvent, easel: Easel): boolean {
-  if (!(event.ctrlKey || event.metaKey)) return false;
+export function undoing(event: KeyboardEvent, { undo, redo }: Easel): (() => void) | undefined {
+  if (!(event.ctrlKey || event.metaKey)) return undefined;
   const key = event.key.toLowerCase();
-  if (key === 'y' || (key === 'z' && event.shiftKey)) easel.redo();
-  else if (key === 'z') easel.undo();
-  else return false;
-  return true;
+  if (key === 'y' || (key === 'z' && event.shiftKey)) return redo;
+  return key === 'z' ? undo : undefined;
 }
 
 const WORD: Readonly<Record<Side, string>> = { left: 'to the left', right: 'to the right', top: 'up', bottom: 'down' };

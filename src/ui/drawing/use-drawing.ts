@@ -19,6 +19,8 @@ export interface Easel {
   readonly canRedo: boolean;
   /** Chooses one front, or adds it to and takes it from the chosen ones. */
   pick(key: string, isAdding?: boolean): void;
+  /** Chooses these, the arrow keys being at the last of them. */
+  pickMore(keys: readonly string[]): void;
   pickAll(): void;
   pickNone(): void;
   setSeveral(isSeveral: boolean): void;
@@ -58,6 +60,10 @@ export function useDrawing(steps: Steps, keep: (steps: Steps) => void): Easel {
     pick(key, isAdding = isSeveral) {
       setCursor(key);
       choose(isAdding ? (picked.includes(key) ? picked.filter((each) => each !== key) : [...picked, key]) : [key]);
+    },
+    pickMore(keys) {
+      setCursor(keys.at(-1) ?? at);
+      choose([...new Set(keys)]);
     },
     pickAll: () => choose(drawing.fronts.map(({ key }) => key)),
     pickNone: () => choose([]),

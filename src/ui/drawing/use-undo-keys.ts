@@ -9,7 +9,10 @@ export function useUndoKeys(easel: Easel): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const isTyping = event.target instanceof Element && event.target.closest('input, textarea, select, dialog');
-      if (!event.defaultPrevented && !isTyping && undoing(event, current.current)) event.preventDefault();
+      const run = event.defaultPrevented || isTyping ? undefined : undoing(event, current.current);
+      if (!run) return;
+      event.preventDefault();
+      run();
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);

@@ -1,7 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { FrontKind } from '../../domain/drawing/drawing.ts';
-import { pressed, type SheetName } from '../drawing/keys.ts';
+import type { SheetName } from '../drawing/keys.ts';
+import { useBoardKeys } from '../drawing/use-board-keys.ts';
 import { type Drag, useDrag } from '../drawing/use-drag.ts';
 import type { Easel } from '../drawing/use-drawing.ts';
 import { scaleOf } from '../front-scale.ts';
@@ -40,6 +41,7 @@ export function DrawingBoard({ easel, kind, pieces, onSheet, onMerge, cover, pho
   const isNear = near !== null && zoomed !== null;
   const scale = isNear ? zoomed : whole;
   const { drag, handlers } = useDrag(easel, scale, kind);
+  const onKeyDown = useBoardKeys(easel, onSheet, onMerge);
   const isFocused = useRef(false);
 
   useLayoutEffect(() => {
@@ -80,9 +82,8 @@ export function DrawingBoard({ easel, kind, pieces, onSheet, onMerge, cover, pho
               // Gone with the front it was on: then it is put back. Gone elsewhere: then it is not.
               if (event.relatedTarget) isFocused.current = false;
             }}
-            onKeyDown={(event) => {
-              if (pressed(event, easel, onSheet, onMerge)) event.preventDefault();
-            }}
+            data-own-keys
+            onKeyDown={onKeyDown}
             {...handlers}
           >
             {photo}

@@ -96,6 +96,8 @@ function isFree(event: KeyboardEvent, { key }: KeyRule): boolean {
     const isSearch = event.target instanceof Element && event.target.closest('.search') !== null;
     return (key === 'Escape' && !hasSheet) || (key === 'ArrowDown' && isSearch);
   }
+  // Such as the drawing board, which tells its keys itself.
+  if (event.target instanceof Element && event.target.closest('[data-own-keys]') !== null && key !== '?') return false;
   // Arrows choose among radio buttons.
   if (event.target instanceof HTMLInputElement && event.target.type === 'radio') return false;
   return !hasSheet || isArrow;
