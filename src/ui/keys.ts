@@ -10,7 +10,7 @@ import { go, listBehind, route, to } from './router.ts';
 export interface KeyDesk {
   readonly deps: Deps;
   readonly shelf: Shelf;
-  readonly showKeys: () => void;
+  readonly showKeys: (isShown: boolean) => void;
 }
 
 export interface KeyRule {
@@ -119,6 +119,7 @@ export const KEYS: readonly KeyRule[] = [
     run: () => {
       if (picking.value) picking.value.stop();
       else if (document.querySelector('.pane-list')) go(listBehind());
+      else if (route.value.query.has('drawer')) go(to(route.value.parts));
       else {
         const back = document.querySelector<HTMLElement>('.screen-head [aria-label="Back"]');
         back?.click();
@@ -131,7 +132,7 @@ export const KEYS: readonly KeyRule[] = [
     key: '?',
     says: 'This list',
     run: ({ showKeys }) => {
-      showKeys();
+      showKeys(true);
       return true;
     },
   },

@@ -8,7 +8,10 @@ import { logRun } from '../../src/actions/log-run.ts';
 import { move } from '../../src/actions/move.ts';
 import { putBack } from '../../src/actions/put-back.ts';
 import { record } from '../../src/actions/record.ts';
+import { recordMany } from '../../src/actions/record-many.ts';
 import { retire } from '../../src/actions/retire.ts';
+import { retireMany } from '../../src/actions/retire-many.ts';
+import { setUsual } from '../../src/actions/set-usual.ts';
 import { takeBack } from '../../src/actions/take-back.ts';
 import { withdraw } from '../../src/actions/withdraw.ts';
 import type { InjectedWaxId, MouldId, PlaceId, WaxId } from '../../src/domain/brand.ts';
@@ -87,6 +90,25 @@ const CASES: readonly Case[] = [
     act: (keeper) => record({ keeper }, { noun: 'mould', fields: { name: 'Fox' }, count: 4 }),
     shown: (keeper) => keeper.shelf().things.mould.size,
     expected: 5,
+  },
+  {
+    name: 'recording several like one',
+    act: (keeper) => recordMany({ keeper }, { like: mould, count: 3, by: 'name' }),
+    shown: (keeper) => [...keeper.shelf().things.mould.values()].map(({ name }) => name),
+    expected: ['Owl', 'Owl 2', 'Owl 3', 'Owl 4'],
+  },
+  {
+    name: 'retiring several',
+    act: (keeper) => retireMany({ keeper }, { things: [mould, spare], reason: 'not wanted' }),
+    shown: (keeper) => [theMould(keeper)?.retired?.reason, keeper.shelf().things.injectedWax.get(spare)?.retired?.reason],
+    expected: ['not wanted', 'not wanted'],
+  },
+  {
+    name: 'setting the usual place',
+    act: (keeper) => setUsual({ keeper }, [mould]),
+    shown: (keeper) => theMould(keeper)?.usual,
+    expected: undefined,
+    before: (keeper) => move({ keeper }, { things: [mould], to: tray, usual: 'kept' }),
   },
   {
     name: 'correcting',

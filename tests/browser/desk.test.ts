@@ -88,6 +88,9 @@ test('two panes: the list stays beside what is opened from it, Back and a reload
   expect(await shown.evaluate((element) => element === document.activeElement)).toBe(true);
   expect(await shown.getAttribute('href')).toBe(`#/mould/${workingMould.id}`);
   expect(await axeWhole(page)).toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await axeWhole(page)).toEqual([]);
+  await page.emulateMedia({ colorScheme: 'light' });
 
   await page.keyboard.press('ArrowRight');
   expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');

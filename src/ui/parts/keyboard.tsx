@@ -19,7 +19,7 @@ export function Keyboard(_: object) {
   const deps = useDeps();
   const shelf = useShelf();
   const [isShown, setShown] = useState(false);
-  const desk = useRef<KeyDesk>({ deps, shelf, showKeys: () => setShown(true) });
+  const desk = useRef<KeyDesk>({ deps, shelf, showKeys: setShown });
   desk.current = { ...desk.current, shelf };
   useEffect(() => listen(() => desk.current), []);
   return isShown ? <KeysSheet onClose={() => setShown(false)} /> : null;
@@ -51,6 +51,7 @@ function listen(desk: () => KeyDesk): () => void {
     event.stopImmediatePropagation();
     if (before.field instanceof HTMLInputElement && before.field.name === 'code') return;
     before.putBack();
+    desk().showKeys(false);
     if (offerLabel(code, before.field)) return;
     const [found, ...others] = findCode(desk().shelf, code);
     // What nothing or several things carry is asked about where labels are read.
