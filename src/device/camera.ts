@@ -5,6 +5,10 @@ export interface Camera {
   readonly stream: MediaStream;
   /** Only where the camera has a lamp. */
   readonly torch?: { on(lit: boolean): Promise<boolean> };
+  /** Only where the camera can come closer: how many times, and how to. */
+  readonly zoom?: { readonly times: readonly number[]; to(times: number): Promise<boolean> };
+  /** Which of the device's cameras this is. */
+  readonly deviceId?: string;
   stop(): void;
 }
 
@@ -18,7 +22,28 @@ export interface CameraWish {
 interface PhoneCamera {
   readonly torch?: boolean;
   readonly focusMode?: readonly string[];
+  readonly zoom?: { readonly min: number; readonly max: number };
 }
+
+export interface CameraName {
+  readonly deviceId: string;
+  readonly name: string;
+}
+
+/** The cameras of this device, to choose from; names are only told once one of them was allowed. */
+export async function listCameras(media: MediaDevices | undefined = navigator.mediaDevices): Promise<readonly CameraName[]> {
+  try {
+    const devices = (await media?.enumerateDevices?.()) ?? [];
+    return devices
+      .filter(({ kind, deviceId }) => kind === 'videoinput' && deviceId !== '')
+      .map(({ deviceId, label }, i) => ({ deviceId, name: label || `Camera ${i + 1}` }));
+  } catch {
+    return [];
+  }
+}
+
+/** Steps a thumb can tell apart. */
+const ZOOM_TIMES = [1, 2, 4];
 
 const INSTEAD = 'Type the code, or use a picture of the label.';
 
@@ -46,8 +71,13 @@ function cameraOf(stream: MediaStream): Camera {
   const [track] = stream.getVideoTracks();
   const can = (track?.getCapabilities?.() ?? {}) as PhoneCamera;
   if (can.focusMode?.includes('continuous')) void apply(track, { focusMode: 'continuous' });
+  const { zoom } = can;
+  const times = zoom ? ZOOM_TIMES.filter((each) => each >= zoom.min && each <= zoom.max) : [];
+  const deviceId = track?.getSettings?.().deviceId;
   return {
     stream,
+    ...(deviceId ? { deviceId } : {}),
+    ...(times.length > 1 ? { zoom: { times, to: (each: number) => apply(track, { zoom: each }) } } : {}),
     ...(can.torch ? { torch: { on: (lit: boolean) => apply(track, { torch: lit }) } } : {}),
     stop: () => {
       for (const each of stream.getTracks()) each.stop();

@@ -1,4 +1,5 @@
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
+import { eachOnce, type Sighting, turnedBack } from '../domain/sighting.ts';
 import type { Decoder } from './decode.ts';
 
 /** Bytes; a phone's largest pictures have some 30 MB. */
@@ -26,8 +27,15 @@ export function looksAt(width: number, height: number): readonly Look[] {
     ]);
 }
 
-/** Texts of the labels in a picture file, at least one; a Problem when it is too large, no picture, or shows no label. */
-export async function decodePicture(file: Blob, decoder: Decoder): Promise<readonly string[] | Problem> {
+export interface ReadPicture {
+  readonly wide: number;
+  readonly tall: number;
+  /** At least one. */
+  readonly seen: readonly Sighting[];
+}
+
+/** The symbols in a picture file; a Problem when it is too large, no picture, or shows none. */
+export async function decodePicture(file: Blob, decoder: Decoder): Promise<ReadPicture | Problem> {
   if (file.size > PICTURE_MAX) {
     return problem(
       `That file is too large for a picture of a label (${Math.round(file.size / 1e6)} MB).`,
@@ -41,10 +49,15 @@ export async function decodePicture(file: Blob, decoder: Decoder): Promise<reado
     return problem('That file is not a picture this phone can open.', 'Nothing was changed. Choose another, or type the code.');
   }
   try {
-    for (const look of looksAt(bitmap.width, bitmap.height)) {
-      const image = draw(bitmap, look);
-      const texts = image ? await decoder.decode(image, true) : [];
-      if (isProblem(texts) || texts.length > 0) return texts;
+    const looks = looksAt(bitmap.width, bitmap.height);
+    const largest = looks.reduce((most, look) => (look.longSide > most.longSide ? look : most));
+    for (const look of looks) {
+      const first = await seenAt(bitmap, look, decoder);
+      if (isProblem(first)) return first;
+      if (first.length === 0) continue;
+      // A picture of a whole drawer: the labels farther off are told only at its full size.
+      const rest = look.longSide < largest.longSide ? await seenAt(bitmap, largest, decoder) : [];
+      return { wide: bitmap.width, tall: bitmap.height, seen: eachOnce([...first, ...(isProblem(rest) ? [] : rest)]) };
     }
     return problem(
       'There is no label to be read in that picture.',
@@ -53,6 +66,22 @@ export async function decodePicture(file: Blob, decoder: Decoder): Promise<reado
   } finally {
     bitmap.close();
   }
+}
+
+/** Corners as shares of the picture as it was given, whatever it was looked at as. */
+async function seenAt(bitmap: ImageBitmap, look: Look, decoder: Decoder): Promise<readonly Sighting[] | Problem> {
+  const image = draw(bitmap, look);
+  const seen = image ? await decoder.decode(image, true) : [];
+  if (!image || isProblem(seen)) return seen;
+  const scale = look.longSide / Math.max(bitmap.width, bitmap.height);
+  const [turned, shown] = [
+    { wide: image.width, tall: image.height },
+    { wide: bitmap.width * scale, tall: bitmap.height * scale },
+  ];
+  return seen.map(({ text, corners }) => {
+    const inPx = corners.map(({ x, y }) => ({ x: x * turned.wide, y: y * turned.tall }));
+    return { text, corners: turnedBack(inPx, turned, shown, look.turn).map(({ x, y }) => ({ x: x / shown.wide, y: y / shown.tall })) };
+  });
 }
 
 function draw(bitmap: ImageBitmap, { longSide, turn }: Look): ImageData | null {

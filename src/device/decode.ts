@@ -1,12 +1,13 @@
 import { type Problem, problem } from '../domain/problem.ts';
+import type { Sighting } from '../domain/sighting.ts';
 import { openPlatformReader } from './platform-reader.ts';
 
-/** Texts of the QR symbols in an image. A thorough look takes longer, and may find several. */
-export type Decode = (image: ImageData, isThorough: boolean) => Promise<readonly string[]>;
+/** The QR symbols in an image. A thorough look takes longer, and may find several. */
+export type Decode = (image: ImageData, isThorough: boolean) => Promise<readonly Sighting[]>;
 
 export interface Decoder {
-  /** Texts found, none being an empty list. A Problem when there is no decoder to be had at all. */
-  decode(image: ImageData, isThorough?: boolean): Promise<readonly string[] | Problem>;
+  /** What was found, nothing being an empty list. A Problem when there is no decoder to be had at all. */
+  decode(image: ImageData, isThorough?: boolean): Promise<readonly Sighting[] | Problem>;
 }
 
 async function openOwn(): Promise<Decode> {
@@ -22,7 +23,7 @@ export function makeDecoder(open = { platform: openPlatformReader, own: openOwn 
   let platform: Promise<Decode | null> | undefined;
   let own: Promise<Decode> | undefined;
 
-  async function fromOwn(image: ImageData, isThorough: boolean): Promise<readonly string[] | Problem> {
+  async function fromOwn(image: ImageData, isThorough: boolean): Promise<readonly Sighting[] | Problem> {
     own ??= open.own();
     try {
       return await (await own)(image, isThorough);
@@ -39,8 +40,8 @@ export function makeDecoder(open = { platform: openPlatformReader, own: openOwn 
       const quick = await platform;
       if (!quick) return fromOwn(image, isThorough);
       try {
-        const texts = await quick(image, isThorough);
-        return texts.length > 0 || !isThorough ? texts : fromOwn(image, isThorough);
+        const seen = await quick(image, isThorough);
+        return seen.length > 0 || !isThorough ? seen : fromOwn(image, isThorough);
       } catch {
         platform = Promise.resolve(null);
         return fromOwn(image, isThorough);

@@ -9,6 +9,14 @@ export async function openOwnReader(): Promise<Decode> {
   await prepareZXingModule({ overrides: { locateFile: () => wasmUrl }, fireImmediately: true });
   return async (image, isThorough) => {
     const found = await readBarcodes(image, isThorough ? THOROUGH_LOOK : QUICK_LOOK);
-    return found.filter((symbol) => symbol.isValid).map((symbol) => symbol.text);
+    return found
+      .filter((symbol) => symbol.isValid)
+      .map(({ text, position }) => ({
+        text,
+        corners: [position.topLeft, position.topRight, position.bottomRight, position.bottomLeft].map(({ x, y }) => ({
+          x: x / image.width,
+          y: y / image.height,
+        })),
+      }));
   };
 }

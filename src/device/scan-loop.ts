@@ -1,11 +1,12 @@
 import { isProblem, type Problem } from '../domain/problem.ts';
+import type { Sighting } from '../domain/sighting.ts';
 import type { Decoder } from './decode.ts';
 
 export interface ScanLoop {
   readonly video: HTMLVideoElement;
   readonly decoder: Decoder;
-  /** A text read; the loop goes on until `stop`. */
-  readonly onText: (text: string) => void;
+  /** What one look saw, perhaps nothing; the loop goes on until `stop`. */
+  readonly onLook: (seen: readonly Sighting[]) => void;
   /** There is no decoder; the loop has ended. */
   readonly onProblem: (why: Problem) => void;
   /** Least time between two looks, ms. */
@@ -18,12 +19,12 @@ const LONG_SIDE = 1280;
 const THOROUGH_EVERY = 4;
 
 /** Looks at a running video again and again, one look at a time. Returns how to stop it; after that nothing is called any more. */
-export function startScanLoop({ video, decoder, onText, onProblem, everyMs = 120 }: ScanLoop): () => void {
+export function startScanLoop({ video, decoder, onLook, onProblem, everyMs = 120 }: ScanLoop): () => void {
   const canvas = document.createElement('canvas');
   const paint = canvas.getContext('2d', { willReadFrequently: true });
   let stopped = false;
   let looks = 0;
-  let hasStranger = false;
+  let hasSeen = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let frame: number | undefined;
 
@@ -37,21 +38,28 @@ export function startScanLoop({ video, decoder, onText, onProblem, everyMs = 120
     return paint.getImageData(0, 0, width, height);
   }
 
+  /** The quick look stops at the first symbol. Only when there is one is it worth asking, of the same frame, whether others are in view. */
+  async function inView(image: ImageData, isThorough: boolean): Promise<readonly Sighting[] | Problem> {
+    const first = await decoder.decode(image, isThorough);
+    if (stopped || isThorough || isProblem(first) || first.length !== 1) return first;
+    const all = await decoder.decode(image, true);
+    return isProblem(all) || all.length === 0 ? first : all;
+  }
+
   async function look(): Promise<void> {
     if (stopped) return;
     const started = performance.now();
     const image = grab();
     if (image) {
       looks += 1;
-      const texts = await decoder.decode(image, hasStranger || looks % THOROUGH_EVERY === 0);
+      const seen = await inView(image, hasSeen || looks % THOROUGH_EVERY === 0);
       if (stopped) return;
-      if (isProblem(texts)) {
-        onProblem(texts);
+      if (isProblem(seen)) {
+        onProblem(seen);
         return;
       }
-      // Still looking although something was read: it is no label of ours, and ours may be beside it.
-      hasStranger = texts.length > 0;
-      for (const text of texts) if (!stopped) onText(text);
+      hasSeen = seen.length > 0;
+      onLook(seen);
     }
     if (!stopped) timer = setTimeout(wait, Math.max(0, everyMs - (performance.now() - started)));
   }

@@ -3,12 +3,15 @@ import { scanLabels } from '../../src/actions/scan-labels.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 
 const stopped = vi.hoisted(() => vi.fn());
-vi.mock('../../src/device/camera.ts', () => ({ openCamera: async () => ({ stream: { getVideoTracks: () => [] }, stop: stopped }) }));
+vi.mock('../../src/device/camera.ts', () => ({
+  listCameras: async () => [],
+  openCamera: async () => ({ stream: { getVideoTracks: () => [] }, stop: stopped }),
+}));
 vi.mock('../../src/device/decode.ts', () => ({ makeDecoder: () => ({}) }));
 vi.mock('../../src/device/scan-loop.ts', () => ({ startScanLoop: () => () => undefined }));
 afterEach(() => stopped.mockClear());
 
-const listener = { onCode: () => undefined, onStranger: () => undefined, onEnd: () => undefined };
+const listener = { onCode: () => undefined, onSeveral: () => undefined, onStranger: () => undefined, onEnd: () => undefined };
 const videoRefusing = (name: string) =>
   ({ srcObject: null, play: () => Promise.reject(new DOMException('refused', name)) }) as unknown as HTMLVideoElement;
 

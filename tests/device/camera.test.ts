@@ -1,10 +1,10 @@
 import { describe, expect, it, vi } from 'vitest';
-import { openCamera } from '../../src/device/camera.ts';
+import { listCameras, openCamera } from '../../src/device/camera.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 
 function aStream(capabilities: object, applyConstraints = vi.fn(async () => undefined)) {
   const stop = vi.fn();
-  const track = { getCapabilities: () => capabilities, applyConstraints, stop };
+  const track = { getCapabilities: () => capabilities, getSettings: () => ({}), applyConstraints, stop };
   return { stream: { getVideoTracks: () => [track], getTracks: () => [track] } as unknown as MediaStream, stop, applyConstraints };
 }
 
@@ -73,5 +73,41 @@ describe('opening a camera', () => {
     expect(applyConstraints).toHaveBeenCalledWith({ advanced: [{ torch: true }] });
     applyConstraints.mockRejectedValueOnce(new Error('no'));
     expect(await camera.torch?.on(false)).toBe(false);
+  });
+
+  it('comes closer only where the camera can, by the steps it can', async () => {
+    const open = async (capabilities: object) => {
+      const { stream, applyConstraints } = aStream(capabilities);
+      const camera = await openCamera(
+        rear,
+        mediaOf(async () => stream),
+      );
+      if (isProblem(camera)) throw new Error(camera.says);
+      return { camera, applyConstraints };
+    };
+    for (const none of [{}, { zoom: { min: 1, max: 1.5 } }]) expect((await open(none)).camera.zoom).toBeUndefined();
+    const { camera, applyConstraints } = await open({ zoom: { min: 1, max: 3 } });
+    expect(camera.zoom?.times).toEqual([1, 2]);
+    expect(await camera.zoom?.to(2)).toBe(true);
+    expect(applyConstraints).toHaveBeenCalledWith({ advanced: [{ zoom: 2 }] });
+  });
+});
+
+describe('the device’s cameras', () => {
+  it('are told by name, microphones left out; none where they cannot be asked for', async () => {
+    const device = (kind: string, deviceId: string, label: string) => ({ kind, deviceId, label });
+    const all = [
+      device('audioinput', 'm', 'Mic'),
+      device('videoinput', 'r', 'Rear'),
+      device('videoinput', 'f', ''),
+      device('videoinput', '', ''),
+    ];
+    const media = { enumerateDevices: async () => all } as unknown as MediaDevices;
+    expect(await listCameras(media)).toEqual([
+      { deviceId: 'r', name: 'Rear' },
+      { deviceId: 'f', name: 'Camera 2' },
+    ]);
+    expect(await listCameras({} as MediaDevices)).toEqual([]);
+    expect(await listCameras({ enumerateDevices: () => Promise.reject(new Error('no')) } as unknown as MediaDevices)).toEqual([]);
   });
 });

@@ -2,26 +2,28 @@ import { describe, expect, it, vi } from 'vitest';
 import { makeDecoder } from '../../src/device/decode.ts';
 import { openPlatformReader } from '../../src/device/platform-reader.ts';
 import { isProblem } from '../../src/domain/problem.ts';
+import type { Sighting } from '../../src/domain/sighting.ts';
 
-const image = {} as ImageData;
-const reader = (texts: readonly string[]) => vi.fn(async () => texts);
+const image = { width: 200, height: 100 } as ImageData;
+const seen = (...texts: readonly string[]): readonly Sighting[] => texts.map((text) => ({ text, corners: [] }));
+const reader = (texts: readonly string[]) => vi.fn(async () => seen(...texts));
 const failing = () =>
-  vi.fn(async (): Promise<readonly string[]> => {
+  vi.fn(async (): Promise<readonly Sighting[]> => {
     throw new Error('out of service');
   });
 
 describe('choosing who reads', () => {
   it('uses the platform’s reader where there is one, and does not load the app’s own', async () => {
     const [platform, own] = [reader(['A']), vi.fn(async () => reader(['B']))];
-    expect(await makeDecoder({ platform: async () => platform, own }).decode(image)).toEqual(['A']);
+    expect(await makeDecoder({ platform: async () => platform, own }).decode(image)).toEqual(seen('A'));
     expect(own).not.toHaveBeenCalled();
   });
 
   it('uses the app’s own where the platform has none, and loads it once', async () => {
     const own = vi.fn(async () => reader(['B']));
     const decoder = makeDecoder({ platform: async () => null, own });
-    expect(await decoder.decode(image)).toEqual(['B']);
-    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(await decoder.decode(image)).toEqual(seen('B'));
+    expect(await decoder.decode(image)).toEqual(seen('B'));
     expect(own).toHaveBeenCalledOnce();
   });
 
@@ -29,15 +31,15 @@ describe('choosing who reads', () => {
     const own = reader(['B']);
     const decoder = makeDecoder({ platform: async () => reader([]), own: async () => own });
     expect(await decoder.decode(image)).toEqual([]);
-    expect(await decoder.decode(image, true)).toEqual(['B']);
+    expect(await decoder.decode(image, true)).toEqual(seen('B'));
     expect(own).toHaveBeenCalledWith(image, true);
   });
 
   it('turns to the app’s own for good when the platform’s fails', async () => {
     const platform = failing();
     const decoder = makeDecoder({ platform: async () => platform, own: async () => reader(['B']) });
-    expect(await decoder.decode(image)).toEqual(['B']);
-    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(await decoder.decode(image)).toEqual(seen('B'));
+    expect(await decoder.decode(image)).toEqual(seen('B'));
     expect(platform).toHaveBeenCalledOnce();
   });
 
@@ -46,7 +48,7 @@ describe('choosing who reads', () => {
     const decoder = makeDecoder({ platform: async () => null, own });
     const outcome = await decoder.decode(image);
     expect(isProblem(outcome) && `${outcome.says} ${outcome.kept}`).toMatch(/could not be loaded.*Type the code/);
-    expect(await decoder.decode(image)).toEqual(['B']);
+    expect(await decoder.decode(image)).toEqual(seen('B'));
   });
 });
 
@@ -54,7 +56,7 @@ describe('the platform’s reader', () => {
   function aDetector(formats: readonly string[]): unknown {
     return class {
       static getSupportedFormats = async () => formats;
-      detect = async () => [{ rawValue: 'A' }, { rawValue: 'B' }];
+      detect = async () => [{ rawValue: 'A', cornerPoints: [{ x: 50, y: 50 }] }, { rawValue: 'B' }];
     };
   }
 
@@ -68,10 +70,10 @@ describe('the platform’s reader', () => {
     vi.unstubAllGlobals();
   });
 
-  it('gives the texts it found', async () => {
+  it('gives what it found, and where', async () => {
     vi.stubGlobal('BarcodeDetector', aDetector(['ean_13', 'qr_code']));
     const read = await openPlatformReader();
     vi.unstubAllGlobals();
-    expect(await read?.(image, false)).toEqual(['A', 'B']);
+    expect(await read?.(image, false)).toEqual([{ text: 'A', corners: [{ x: 0.25, y: 0.5 }] }, ...seen('B')]);
   });
 });

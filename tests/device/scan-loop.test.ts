@@ -3,12 +3,14 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Decoder } from '../../src/device/decode.ts';
 import { startScanLoop } from '../../src/device/scan-loop.ts';
 import { type Problem, problem } from '../../src/domain/problem.ts';
+import type { Sighting } from '../../src/domain/sighting.ts';
 
 /** A video of this size whose frames are never announced, and a canvas that paints nothing. */
 function aVideo(width: number, height: number): HTMLVideoElement {
   return { videoWidth: width, videoHeight: height } as HTMLVideoElement;
 }
 
+const seen = (...texts: readonly string[]): readonly Sighting[] => texts.map((text) => ({ text, corners: [] }));
 const grabbed: [number, number][] = [];
 beforeEach(() => {
   vi.useFakeTimers();
@@ -27,18 +29,18 @@ afterEach(() => {
 });
 
 function listen(decoder: Decoder, video = aVideo(640, 480)) {
-  const [onText, onProblem] = [vi.fn(), vi.fn()];
-  return { onText, onProblem, stop: startScanLoop({ video, decoder, onText, onProblem, everyMs: 100 }) };
+  const [onLook, onProblem] = [vi.fn(), vi.fn()];
+  return { onLook, onProblem, stop: startScanLoop({ video, decoder, onLook, onProblem, everyMs: 100 }) };
 }
 
 describe('the scan loop', () => {
   it('looks at most ten times a second and tells what it reads, until stopped', async () => {
-    const decode = vi.fn(async () => ['M0000000']);
-    const { onText, stop } = listen({ decode });
+    const decode = vi.fn(async () => seen('M0000000', 'M0000001'));
+    const { onLook, stop } = listen({ decode });
     await vi.advanceTimersByTimeAsync(1000);
     expect(decode.mock.calls.length).toBeGreaterThan(4);
     expect(decode.mock.calls.length).toBeLessThanOrEqual(10);
-    expect(onText).toHaveBeenCalledWith('M0000000');
+    expect(onLook).toHaveBeenCalledWith(seen('M0000000', 'M0000001'));
     stop();
     const before = decode.mock.calls.length;
     await vi.advanceTimersByTimeAsync(1000);
@@ -46,15 +48,15 @@ describe('the scan loop', () => {
   });
 
   it('never has two looks in flight, and says nothing about a look that ends after it was stopped', async () => {
-    let finish: (texts: string[]) => void = () => undefined;
-    const decode = vi.fn(() => new Promise<string[]>((resolve) => (finish = resolve)));
-    const { onText, stop } = listen({ decode });
+    let finish: (found: readonly Sighting[]) => void = () => undefined;
+    const decode = vi.fn(() => new Promise<readonly Sighting[]>((resolve) => (finish = resolve)));
+    const { onLook, stop } = listen({ decode });
     await vi.advanceTimersByTimeAsync(5000);
     expect(decode).toHaveBeenCalledOnce();
     stop();
-    finish(['M0000000']);
+    finish(seen('M0000000'));
     await vi.advanceTimersByTimeAsync(1000);
-    expect(onText).not.toHaveBeenCalled();
+    expect(onLook).not.toHaveBeenCalled();
   });
 
   it('says nothing of a decoder that failed after it was stopped', async () => {
@@ -67,17 +69,32 @@ describe('the scan loop', () => {
     expect(onProblem).not.toHaveBeenCalled();
   });
 
-  it('looks thoroughly now and then, and always while something foreign is in view', async () => {
+  it('looks thoroughly now and then, at once again where something was seen, and always while it is in view', async () => {
     const thorough: (boolean | undefined)[] = [];
     const { stop } = listen({
       decode: async (_, isThorough) => {
         thorough.push(isThorough);
-        return thorough.length > 4 ? ['stranger'] : [];
+        return thorough.length > 4 ? seen('stranger') : [];
       },
     });
     await vi.advanceTimersByTimeAsync(1000);
     stop();
     expect(thorough.slice(0, 7)).toEqual([false, false, false, true, false, true, true]);
+  });
+
+  it('asks for the neighbours of the one symbol a quick look found, in the same frame, and keeps it when it finds none', async () => {
+    const found = [seen('A'), seen('A', 'B'), seen()];
+    const decode = vi.fn(async () => found.shift() ?? []);
+    const { onLook, stop } = listen({ decode });
+    await vi.advanceTimersByTimeAsync(50);
+    expect(decode.mock.calls.map((call) => (call as unknown[])[1])).toEqual([false, true]);
+    expect(onLook).toHaveBeenCalledExactlyOnceWith(seen('A', 'B'));
+    stop();
+    const alone = [seen('A'), seen()];
+    const other = listen({ decode: async () => alone.shift() ?? [] });
+    await vi.advanceTimersByTimeAsync(50);
+    other.stop();
+    expect(other.onLook).toHaveBeenCalledExactlyOnceWith(seen('A'));
   });
 
   it('ends with the reason when there is no decoder', async () => {

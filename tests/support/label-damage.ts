@@ -93,3 +93,43 @@ function between({ width, height, data }: Grey, u: number, v: number, outside: n
   const dot = (i: number, j: number) => data[Math.min(height - 1, j) * width + Math.min(width - 1, i)] ?? outside;
   return (dot(x, y) * (1 - fx) + dot(x + 1, y) * fx) * (1 - fy) + (dot(x, y + 1) * (1 - fx) + dot(x + 1, y + 1) * fx) * fy;
 }
+
+/** Moved while the shutter was open: the mean along a line of this length, px, at this angle in degrees. */
+export function motion(length: number, angle: number): Damage {
+  const steps = Math.max(1, Math.round(length));
+  const [dx, dy] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+  return ({ width, height, data }) => {
+    const out = new Float32Array(data.length);
+    for (let y = 0; y < height; y++) {
+      for (let x = 0; x < width; x++) {
+        let sum = 0;
+        for (let k = 0; k < steps; k++) {
+          const off = k - (steps - 1) / 2;
+          const [u, v] = [Math.round(x + off * dx), Math.round(y + off * dy)];
+          sum += data[Math.min(height - 1, Math.max(0, v)) * width + Math.min(width - 1, Math.max(0, u))] ?? 0;
+        }
+        out[y * width + x] = sum / steps;
+      }
+    }
+    return { width, height, data: out };
+  };
+}
+
+/** A drop of something on it: a round spot of this grey that hides all under it. */
+export function blot(cx: number, cy: number, radius: number, grey: number): Damage {
+  return perPixel((value, x, y) => ((x - cx) ** 2 + (y - cy) ** 2 < radius ** 2 ? grey : value));
+}
+
+/** Stuck round a bottle or a mould's edge: seen across a cylinder of this radius, px, whose axis stands in the picture's middle. */
+export function curve(radius: number): Damage {
+  return ({ width, height, data }) => ({
+    width,
+    height,
+    data: data.map((_, i) => {
+      const [x, y] = [(i % width) - width / 2, Math.floor(i / width)];
+      if (Math.abs(x) >= radius) return 90;
+      const u = Math.round(radius * Math.asin(x / radius) + width / 2);
+      return u < 0 || u >= width ? 90 : (data[y * width + u] ?? 90);
+    }),
+  });
+}

@@ -3,7 +3,7 @@ import { afterEach, expect, it, vi } from 'vitest';
 import { LabelReader } from '../../src/ui/parts/label-reader.tsx';
 
 vi.mock('../../src/actions/scan-labels.ts', () => ({
-  scanLabels: () => Promise.resolve({ torch: { on: () => Promise.resolve(false) }, stop: () => undefined }),
+  scanLabels: () => Promise.resolve({ torch: { on: () => Promise.resolve(false) }, cameras: [], stop: () => undefined }),
   scanPicture: () => Promise.resolve(undefined),
 }));
 

@@ -17,7 +17,8 @@ const shelf = aShelf([
 ]);
 
 function show(over: Shelf = shelf): void {
-  const deps = { keeper: { shelf: () => over, subscribe: () => () => undefined } } as unknown as Deps;
+  const settings = { get: () => undefined, set: () => undefined };
+  const deps = { settings, keeper: { shelf: () => over, subscribe: () => () => undefined } } as unknown as Deps;
   render(
     <StudioProvider studio={studioOf(deps)}>
       <ScanScreen />

@@ -1,10 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type Scanning, scanLabels, scanPicture } from '../../actions/scan-labels.ts';
+import { type Scanning, type SeveralLabels, scanLabels, scanPicture } from '../../actions/scan-labels.ts';
 import type { Code } from '../../domain/brand.ts';
-import { isProblem, type Problem, problem } from '../../domain/problem.ts';
+import type { SeenLabel } from '../../domain/label-choice.ts';
+import { isProblem, type Problem } from '../../domain/problem.ts';
 import { Button } from './button.tsx';
+import { CameraTools } from './camera-tools.tsx';
 import { CodeKeys } from './code-keys.tsx';
 import { Icon } from './icon.tsx';
+import { LabelNames, LabelOutlines } from './label-outlines.tsx';
+import { LabelStill } from './label-still.tsx';
 import { ProblemNote } from './note.tsx';
 import '../styles/scan.css';
 
@@ -12,6 +16,11 @@ interface LabelReaderProps {
   onCode: (code: Code) => void;
   /** What to hold before the camera. */
   prompt?: string;
+  /** What a label is called, when several are in view. */
+  nameOf?: (code: Code) => string;
+  /** The camera chosen before on this device, and how the choice is kept. */
+  camera?: string | undefined;
+  onCamera?: (deviceId: string) => void;
 }
 
 /** Whether the page is seen; a hidden one must not keep the camera on. */
@@ -25,8 +34,16 @@ function useSeen(): boolean {
   return isSeen;
 }
 
+const NONE: readonly SeenLabel[] = [];
+
 /** Reads a label's code: by the camera, from a picture, or typed. The camera is on only while this part is on the screen and seen. */
-export function LabelReader({ onCode, prompt = 'Hold a label in the frame.' }: LabelReaderProps) {
+export function LabelReader({
+  onCode,
+  prompt = 'Hold a label in the frame.',
+  nameOf = (code) => code,
+  camera: wanted,
+  onCamera,
+}: LabelReaderProps) {
   const video = useRef<HTMLVideoElement>(null);
   const file = useRef<HTMLInputElement>(null);
   const heard = useRef(onCode);
@@ -36,12 +53,14 @@ export function LabelReader({ onCode, prompt = 'Hold a label in the frame.' }: L
   const [attempt, setAttempt] = useState(0);
   const [camera, setCamera] = useState<Scanning | Problem | undefined>();
   const [wrong, setWrong] = useState<Problem | undefined>();
-  const [isLit, setLit] = useState(false);
   const [isReading, setReading] = useState(false);
+  const [several, setSeveral] = useState(NONE);
+  const [still, setStill] = useState<{ readonly file: Blob; readonly found: SeveralLabels } | undefined>();
+  const isFilming = !isTyping && !still;
 
   useEffect(() => {
     const element = video.current;
-    if (isTyping || !isSeen || !element) return undefined;
+    if (!isFilming || !isSeen || !element) return undefined;
     let isOver = false;
     let scanning: Scanning | undefined;
     const listener = {
@@ -49,10 +68,11 @@ export function LabelReader({ onCode, prompt = 'Hold a label in the frame.' }: L
         setWrong(undefined);
         heard.current(code);
       },
+      onSeveral: setSeveral,
       onStranger: setWrong,
       onEnd: setCamera,
     };
-    void scanLabels(element, listener).then((outcome) => {
+    void scanLabels(element, listener, wanted).then((outcome) => {
       if (isOver) {
         if (!isProblem(outcome)) outcome.stop();
         return;
@@ -64,32 +84,42 @@ export function LabelReader({ onCode, prompt = 'Hold a label in the frame.' }: L
       isOver = true;
       scanning?.stop();
       setCamera(undefined);
-      setLit(false);
+      setSeveral(NONE);
     };
-  }, [isTyping, isSeen, attempt]);
+  }, [isFilming, isSeen, attempt, wanted]);
 
   async function readPicture(chosen: File): Promise<void> {
     setReading(true);
     setWrong(undefined);
-    const code = await scanPicture(chosen);
+    const found = await scanPicture(chosen);
     setReading(false);
-    if (isProblem(code)) setWrong(code);
-    else heard.current(code);
+    if (isProblem(found)) setWrong(found);
+    else if (typeof found === 'string') heard.current(found);
+    else setStill({ file: chosen, found });
   }
 
+  const pick = (code: Code) => {
+    setWrong(undefined);
+    heard.current(code);
+  };
   const live = camera && !isProblem(camera) ? camera : undefined;
-  const { torch } = live ?? {};
+  const { videoWidth = 0, videoHeight = 0 } = video.current ?? {};
   return (
     <div class="label-reader">
-      {!isTyping && (
+      {still && <LabelStill {...still} nameOf={nameOf} onPick={pick} onClose={() => setStill(undefined)} />}
+      {isFilming && (
         <div class={isProblem(camera) ? 'viewfinder viewfinder-off' : 'viewfinder'}>
           <video ref={video} playsInline muted aria-label="What the camera sees" />
-          <span class="viewfinder-frame" aria-hidden="true" />
+          {several.length === 0 && <span class="viewfinder-frame" aria-hidden="true" />}
+          {several.length > 0 && (
+            <LabelOutlines labels={several} picture={{ wide: videoWidth, tall: videoHeight }} fit="cover" nameOf={nameOf} onPick={pick} />
+          )}
           {!live && !isProblem(camera) && <p class="viewfinder-words">Starting the camera… Allow it if you are asked.</p>}
-          {live && <p class="viewfinder-words">{prompt}</p>}
+          {live && several.length === 0 && <p class="viewfinder-words">{prompt}</p>}
         </div>
       )}
-      {!isTyping && isProblem(camera) && (
+      {isFilming && several.length > 0 && <LabelNames labels={several} nameOf={nameOf} onPick={pick} />}
+      {isFilming && isProblem(camera) && (
         <>
           <ProblemNote problem={camera} />
           <div class="button-row">
@@ -101,23 +131,14 @@ export function LabelReader({ onCode, prompt = 'Hold a label in the frame.' }: L
       {wrong && !isTyping && <ProblemNote problem={wrong} />}
       {isReading && <p role="status">Looking for a label in the picture…</p>}
       <div class="label-reader-ways">
-        {torch && (
-          <Button
-            aria-pressed={isLit}
-            onClick={async () => {
-              if (await torch.on(!isLit)) setLit(!isLit);
-              else setWrong(problem('The phone did not switch its torch.', 'Scanning goes on without it.'));
-            }}
-          >
-            <Icon name="torch" /> {isLit ? 'Torch off' : 'Torch on'}
-          </Button>
-        )}
+        {live && <CameraTools key={live.deviceId} live={live} onProblem={setWrong} onCamera={(deviceId) => onCamera?.(deviceId)} />}
         <Button onClick={() => file.current?.click()} disabled={isReading}>
           <Icon name="picture" /> Use a picture
         </Button>
         <Button
           onClick={() => {
             setWrong(undefined);
+            setStill(undefined);
             setTyping(!isTyping);
           }}
         >

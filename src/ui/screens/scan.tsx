@@ -13,11 +13,16 @@ import { Screen } from '../parts/screen.tsx';
 import { UnknownLabel } from '../parts/unknown-label.tsx';
 import { back, goInstead, route } from '../router.ts';
 import { type ScanRequest, scanRequest } from '../scan-request.ts';
-import { useShelf } from '../studio.tsx';
+import { useDeps, useShelf } from '../studio.tsx';
+
+/** The camera chosen on this device. */
+const CAMERA = 'camera';
 
 /** Reads a label and opens what carries it, or hands it to the screen that asked. `code` comes from a label in the form of a link. */
 export function ScanScreen({ code }: { code?: string }) {
+  const { settings } = useDeps();
   const shelf = useShelf();
+  const [camera, setCamera] = useState(() => settings.get<string>(CAMERA));
   const request = route.value.query.has('for') ? scanRequest.value : null;
   const [read, setRead] = useState<Code | undefined>();
   const [linkProblem, setLinkProblem] = useState<Problem | undefined>();
@@ -65,7 +70,17 @@ export function ScanScreen({ code }: { code?: string }) {
     >
       {said && <p role="status">{said}</p>}
       {linkProblem && <ProblemNote problem={linkProblem} />}
-      {read === undefined && <LabelReader onCode={take} />}
+      {read === undefined && (
+        <LabelReader
+          onCode={take}
+          nameOf={(code) => findCode(shelf, code)[0]?.title ?? 'on nothing here'}
+          camera={camera}
+          onCamera={(deviceId) => {
+            settings.set(CAMERA, deviceId);
+            setCamera(deviceId);
+          }}
+        />
+      )}
       {read !== undefined && bearers.length === 0 && <UnknownLabel code={read} />}
       {read !== undefined && bearers.length > 0 && <WhichOne code={read} bearers={bearers} onPick={open} />}
     </Screen>
