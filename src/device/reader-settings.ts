@@ -15,5 +15,8 @@ export const QUICK_LOOK = {
   downscaleFactor: 2,
 } satisfies ReaderOptions;
 
-/** Denoising finds some more of the dim and smeared ones, for up to twice the time; several symbols, since the first may be a stranger's. */
-export const THOROUGH_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, tryDenoise: true } satisfies ReaderOptions;
+/**
+ * Denoising finds some more of the dim and smeared ones, for up to twice the time; several symbols, since the first may be a stranger's.
+ * `tryHarder` looks at every third row instead of one row in 3/388 of the height: in a picture of 12 megapixels small labels lie between those.
+ */
+export const THOROUGH_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, tryHarder: true, tryDenoise: true } satisfies ReaderOptions;
