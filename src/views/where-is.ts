@@ -76,8 +76,7 @@ export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWE
   const index = searchIndexOf(shelf);
   const found = search(index, wordsOf(query), isProblem(years) && !coded);
   const named = best(index, found, PERIODS_MAX, (noun) => noun === 'period').documents.map(({ thing }) => thing as Period);
-  const all = [...new Set([...dated, ...named])];
-  const periods = all.slice(0, Math.max(mostPeriods, most < ANSWERS_MAX ? 0 : dated.length));
+  const periods = [...new Set([...dated, ...named])].slice(0, Math.max(mostPeriods, most < ANSWERS_MAX ? 0 : dated.length));
   const { documents, count } = best(index, found, most, (noun) => noun !== 'period');
   const others = documents.map(({ thing }) => thing);
   const things = coded ? [coded, ...others.filter((thing) => thing !== coded)].slice(0, most) : others;

@@ -17,12 +17,13 @@ test('from the first screen, two taps or four letters show the drawer of a perio
   const { page } = await openSearch();
   await page.getByRole('button', { name: /^Minoan/ }).click();
   const drawers = page.locator('.period-place');
-  await drawers.first().waitFor();
+  // The rest of the drawers follows once the letters stand still.
+  await page.waitForURL((url) => url.hash === '#/where?q=Minoan');
+  await expect.poll(() => drawers.count()).toBeGreaterThan(2);
   const tapped = await drawers.allTextContents();
   await page.getByRole('button', { name: 'Clear' }).click();
   await page.keyboard.type('mino');
-  await drawers.first().waitFor();
-  expect(await drawers.allTextContents()).toEqual(tapped);
+  await expect.poll(() => drawers.allTextContents()).toEqual(tapped);
   // Written once the typing pauses.
   await page.waitForURL((url) => url.hash === '#/where?q=mino');
 });
