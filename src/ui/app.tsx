@@ -22,6 +22,7 @@ const EditScreen = lazy(async () => (await import('./screens/edit.tsx')).EditScr
 const FailedScreen = lazy(async () => (await import('./screens/failed.tsx')).FailedScreen);
 const InspectScreen = lazy(async () => (await import('./screens/inspect.tsx')).InspectScreen);
 const Keyboard = lazy(async () => (await import('./parts/keyboard.tsx')).Keyboard, null);
+const LineageScreen = lazy(async () => (await import('./screens/lineage.tsx')).LineageScreen);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
 const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
@@ -78,6 +79,8 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <RemakeScreen />;
     case 'move':
       return <MoveScreen />;
+    case 'lineage':
+      return <LineageScreen id={first} />;
     case 'many':
       return <ManyScreen id={first} />;
     case 'new':

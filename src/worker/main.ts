@@ -1,5 +1,6 @@
 import { planSteps } from '../domain/csv/plan-import.ts';
 import { readTable } from '../domain/csv/table.ts';
+import { layOut } from '../domain/lineage/layout.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import { forecastAll, sumLives } from '../domain/survival/life-sums.ts';
 import { openBackup } from './open-backup.ts';
@@ -47,6 +48,8 @@ function answerTo(request: Request): Answer | Promise<Answer> {
       return openBackup(request.asks, (progress) => reply({ progress }));
     case 'life':
       return sumUp(request.asks);
+    case 'lineage':
+      return layOut(request.asks.members);
   }
 }
 

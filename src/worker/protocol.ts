@@ -6,6 +6,8 @@ import type { ImportPlan, Reading } from '../domain/csv/plan.ts';
 import type { Row } from '../domain/csv/table.ts';
 import type { Entry } from '../domain/entry.ts';
 import type { Noun } from '../domain/noun.ts';
+import type { Member } from '../domain/lineage/family.ts';
+import type { Picture } from '../domain/lineage/layout.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { LifeSum, LivesToSum, ShotForecast, ToForecast } from '../domain/survival/life-sums.ts';
 import type { Posterior } from '../domain/survival/posterior.ts';
@@ -61,6 +63,7 @@ export interface Jobs {
     /** Undefined in place of a sum that was known. */
     readonly gives: { readonly sums: readonly (LifeSum | undefined)[]; readonly forecasts: readonly ShotForecast[] };
   };
+  lineage: { readonly asks: { readonly members: readonly Member[] }; readonly gives: Picture };
 }
 export type JobName = keyof Jobs;
 
@@ -70,6 +73,7 @@ export const JOB_READS: { readonly [J in JobName]: string } = {
   import: 'list',
   backup: 'backup',
   life: 'records of the moulds',
+  lineage: 'lineage',
 };
 
 export type Request = { [J in JobName]: { readonly job: J; readonly asks: Jobs[J]['asks'] } }[JobName];

@@ -56,7 +56,8 @@ function inOrder(shelf: Shelf, ids: ReadonlySet<string>): readonly Member[] {
 
 function memberOf(shelf: Shelf, thing: Kin, known: readonly string[], put: (member: Member) => void): Member {
   const generation = generationOf(shelf, thing.id)?.count ?? 0;
-  if (parentsOf(shelf, thing).length > 0 || !hasUnknownParent(shelf, thing)) return { id: thing.id, noun: thing.noun, parents: known, generation };
+  if (parentsOf(shelf, thing).length > 0 || !hasUnknownParent(shelf, thing))
+    return { id: thing.id, noun: thing.noun, parents: known, generation };
   const above = unknownAbove(thing.id);
   put({ id: above, noun: 'unknown', parents: [], generation: 0 });
   return { id: thing.id, noun: thing.noun, parents: [above], generation };
@@ -80,4 +81,3 @@ export function outlineOf(members: readonly Member[]): readonly Branch[] {
   const branch = ({ id, parents }: Member): Branch => ({ id, besides: parents.slice(1), below: (below.get(id) ?? []).map(branch) });
   return (below.get(undefined) ?? []).map(branch);
 }
-
