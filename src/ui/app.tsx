@@ -25,6 +25,7 @@ const Keyboard = lazy(async () => (await import('./parts/keyboard.tsx')).Keyboar
 const LineageScreen = lazy(async () => (await import('./screens/lineage.tsx')).LineageScreen);
 const ManyScreen = lazy(async () => (await import('./screens/many.tsx')).ManyScreen);
 const LabelsScreen = lazy(async () => (await import('./screens/labels.tsx')).LabelsScreen);
+const MeasureScreen = lazy(async () => (await import('./screens/measure.tsx')).MeasureScreen);
 const MouldScreen = lazy(async () => (await import('./screens/mould.tsx')).MouldScreen);
 const LifeScreen = lazy(async () => (await import('./screens/life.tsx')).LifeScreen);
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
@@ -37,7 +38,9 @@ const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScr
 const SharedScreen = lazy(async () => (await import('./screens/shared-pictures.tsx')).SharedScreen);
 const SharedNotice = lazy(async () => (await import('./parts/shared-notice.tsx')).SharedNotice, null);
 const SettingsScreen = lazy(async () => (await import('./screens/settings.tsx')).SettingsScreen);
+const SizeScreen = lazy(async () => (await import('./screens/size.tsx')).SizeScreen);
 const ThingScreen = lazy(async () => (await import('./screens/thing.tsx')).ThingScreen);
+const TraceScreen = lazy(async () => (await import('./screens/trace.tsx')).TraceScreen);
 const WaxScreen = lazy(async () => (await import('./screens/wax.tsx')).WaxScreen);
 const WhereIsScreen = lazy(async () => (await import('./screens/where-is.tsx')).WhereIsScreen);
 
@@ -81,6 +84,12 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <MoveScreen />;
     case 'lineage':
       return <LineageScreen id={first} />;
+    case 'trace':
+      return <TraceScreen id={first} />;
+    case 'measure':
+      return <MeasureScreen id={first} />;
+    case 'size':
+      return <SizeScreen />;
     case 'many':
       return <ManyScreen id={first} />;
     case 'new':

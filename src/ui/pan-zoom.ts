@@ -17,18 +17,25 @@ export interface Rect extends Size {
 
 export const ZOOM_MOST = 1.6;
 const ZOOM_LEAST = 0.05;
+/** Around the picture, px; above it stands the name of the first row. */
+const MARGIN = 36;
 /** A little of the picture always stays within reach, px. */
 const HELD = 60;
 
 /** The view that shows all of it, no larger than it is. */
 export function viewOfAll(content: Size, pane: Size): View {
-  const s = Math.max(ZOOM_LEAST, Math.min(1, pane.width / content.width, pane.height / content.height));
+  const room = (length: number) => Math.max(1, length - 2 * MARGIN);
+  const s = Math.max(ZOOM_LEAST, Math.min(1, room(pane.width) / content.width, room(pane.height) / content.height));
   return { x: (pane.width - content.width * s) / 2, y: (pane.height - content.height * s) / 2, s };
 }
 
-/** The view with a rectangle in the middle. */
-export function viewOn(rect: Rect, pane: Size, s: number): View {
-  return { x: pane.width / 2 - (rect.x + rect.width / 2) * s, y: pane.height / 2 - (rect.y + rect.height / 2) * s, s };
+/** The view with a rectangle in the middle, or as near to it as leaves no part of the pane empty. */
+export function viewOn(rect: Rect, content: Size, pane: Size, s: number): View {
+  const fit = (middle: number, whole: number, room: number) => {
+    const length = whole * s;
+    return length + 2 * MARGIN <= room ? (room - length) / 2 : Math.min(MARGIN, Math.max(room - length - MARGIN, room / 2 - middle * s));
+  };
+  return { x: fit(rect.x + rect.width / 2, content.width, pane.width), y: fit(rect.y + rect.height / 2, content.height, pane.height), s };
 }
 
 /** Zoomed by a factor, with the point of the pane that is held staying where it is. */

@@ -4,6 +4,8 @@ import { drawnPart, isDrawn, type Rect, type Size, type View, viewOfAll, viewOn,
 /** A finger that moved less than this was a tap, px. */
 const TAP_PX = 8;
 const STEP_PX = 80;
+/** Zoomed out so far, the names of the rows would lie over one another. */
+const FAR = 0.45;
 const ZOOM_STEP = 1.3;
 
 /** A picture that is dragged, pinched and zoomed: moved by its style alone, and drawn again only when a drag leaves what is drawn. */
@@ -26,6 +28,7 @@ export function usePanZoom(content: Size, begin: Rect | undefined) {
       // What stays at the pane's left edge, such as the names of the rows, undoes the picture's own move and zoom.
       to.style.setProperty('--left', `${-kept.x / kept.s}px`);
       to.style.setProperty('--unzoom', String(1 / kept.s));
+      to.classList.toggle('lineage-far', kept.s < FAR);
       if (isDrawn(kept, size, last.current)) return;
       last.current = drawnPart(kept, size);
       setDrawn(last.current);
@@ -37,7 +40,7 @@ export function usePanZoom(content: Size, begin: Rect | undefined) {
   const here = useCallback(() => {
     const size = sizeOf();
     const all = viewOfAll(content, size);
-    show(begin && all.s < 0.9 ? viewOn(begin, size, 0.9) : all);
+    show(begin && all.s < 0.9 ? viewOn(begin, content, size, 0.9) : all);
   }, [begin, content, show]);
   useLayoutEffect(here, [here]);
 

@@ -7,7 +7,7 @@ import type { Picture } from '../domain/lineage/layout.ts';
 import { sayCount } from '../domain/measure-words.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { Shelf } from '../domain/shelf.ts';
-import { isSpent } from '../domain/spent.ts';
+import { isSpent, isUsedUp } from '../domain/spent.ts';
 import { NOUN_WORD, titleOf } from '../domain/title.ts';
 import { type State, statesOf } from './state.ts';
 
@@ -15,7 +15,8 @@ export interface LineagePage {
   readonly title: string;
   /** Its generation, in words. */
   readonly says: string;
-  readonly members: readonly Member[];
+  /** Those that the picture shows: piles of which nothing is left and nothing came are left to the list. */
+  readonly drawn: readonly Member[];
   readonly outline: readonly Branch[];
   /** Whether the family is more than its own line. */
   readonly hasMore: boolean;
@@ -30,10 +31,18 @@ export function lineagePageOf(shelf: Shelf, id: string, reach: Reach): LineagePa
   return {
     title: titleOf(shelf, thing),
     says: generationInWords(thing, generation),
-    members,
+    drawn: drawnOf(shelf, members, id),
     outline: outlineOf(members),
     hasMore: reach === 'family' || familyOf(shelf, id, 'family').length > members.length,
   };
+}
+
+function drawnOf(shelf: Shelf, members: readonly Member[], here: string): readonly Member[] {
+  const leads = new Set(members.flatMap(({ parents }) => parents));
+  return members.filter(({ id }) => {
+    const thing = kinOf(shelf, id);
+    return !thing || id === here || leads.has(id) || !isUsedUp(thing);
+  });
 }
 
 /** How a member of a family is shown. */
@@ -48,14 +57,13 @@ export interface MemberWords {
 export function memberWords(shelf: Shelf, id: string): MemberWords {
   const thing = kinOf(shelf, id);
   if (!thing) return { title: 'Not known', detail: 'nobody wrote it down, or its record is not here', states: [], isSpent: false };
-  const count = generationOf(shelf, id)?.count ?? 0;
   const states = statesOf(shelf, thing);
   const common = { title: titleOf(shelf, thing), states, isSpent: isSpent(thing) };
   switch (thing.noun) {
     case 'master':
-      return { ...common, detail: [thing.kind ?? 'master', `generation ${count}`].join(' · ') };
+      return { ...common, detail: thing.kind ?? 'master' };
     case 'mould':
-      return { ...common, detail: `mould · generation ${count}` };
+      return { ...common, detail: ['mould', thing.code].filter(Boolean).join(' ') };
     case 'injectedWax':
       return { ...common, detail: `${piecesOf(thing.pieces, 'wax', 'waxes')}, ${thing.state ?? 'raw'}` };
     case 'casting':
@@ -71,7 +79,13 @@ function piecesOf(pieces: number, one: string, many: string): string {
 export function branchInWords(shelf: Shelf, { id, besides }: Branch): { readonly title: string; readonly detail: string } {
   const { title, detail, states } = memberWords(shelf, id);
   const others = besides.map((each) => memberWords(shelf, each).title);
-  const parts = [detail, ...states.map(({ word }) => word), ...(others.length > 0 ? [`also from ${others.join(' and ')}`] : [])];
+  const count = generationOf(shelf, id)?.count;
+  const parts = [
+    detail,
+    ...(count === undefined ? [] : [`generation ${count}`]),
+    ...states.map(({ word }) => word),
+    ...(others.length > 0 ? [`also from ${others.join(' and ')}`] : []),
+  ];
   return { title, detail: parts.join(' · ') };
 }
 

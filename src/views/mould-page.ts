@@ -83,7 +83,7 @@ export function mouldPageOf(shelf: Shelf, id: MouldId, today: Day, units: Units)
     masters: [...new Set([mould.master, ...(mould.masters ?? [])])].flatMap((master) => named(shelf, master)),
     made: madeOf(shelf, mould),
     descendants: [...shelf.things.master.values()]
-      .filter((master) => master.from?.includes(id))
+      .filter((master) => master.from?.some((from) => from === id || shelf.things.injectedWax.get(from as InjectedWax['id'])?.mould === id))
       .flatMap((master) => named(shelf, master.id)),
     ...(mould.note ? { note: mould.note } : {}),
     next: nextOf(shelf, mould, flags),

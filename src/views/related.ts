@@ -39,7 +39,10 @@ export function relatedTo(shelf: Shelf, thing: Thing): readonly Kin[] {
       ];
     case 'injectedWax':
     case 'casting':
-      return [{ heading: 'Where it comes from', things: named(shelf, [thing.mould, thing.design]) }];
+      return [
+        { heading: 'Where it comes from', things: named(shelf, [thing.mould, thing.design]) },
+        { heading: 'Masters made from it', things: those(master, (each) => each.from?.includes(id) === true) },
+      ];
     case 'injector':
       return [{ heading: 'Filled with', things: named(shelf, [thing.holds]) }];
     case 'want':

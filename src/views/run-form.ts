@@ -4,9 +4,11 @@ import { PRESSURE_WORD } from '../domain/injector.ts';
 import { sayMass, sayTemperatures } from '../domain/measure-words.ts';
 import { mouldWarnings } from '../domain/plans/run-warnings.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
+import { smallerThanLabel } from '../domain/size/expected.ts';
 import { titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
 import { settingsThatWork } from './mould-facts.ts';
+import { smallerSays } from './size-page.ts';
 
 export interface RunForm {
   readonly title: string;
@@ -14,6 +16,8 @@ export interface RunForm {
   readonly shots: number;
   /** Why this mould should not be picked. */
   readonly warnings: readonly string[];
+  /** That its castings come out a size smaller than the label. */
+  readonly smaller?: string;
   readonly waxes: readonly { readonly id: WaxId; readonly word: string }[];
   readonly injectors: readonly { readonly id: InjectorId; readonly word: string }[];
   /** The faults this mould is known for first, then the common ones. */
@@ -42,11 +46,13 @@ export function runFormOf(shelf: Shelf, id: MouldId, units: Units): RunForm | un
   const mould = shelf.things.mould.get(id);
   if (!mould) return undefined;
   const offered = offeredFor(shelf, mould);
+  const smaller = smallerThanLabel(shelf, mould);
   return {
     title: titleOf(shelf, mould),
     cavities: mould.cavities ?? 1,
     shots: mould.shots,
     warnings: mouldWarnings(mould),
+    ...(smaller ? { smaller: smallerSays(smaller, units) } : {}),
     waxes: [...shelf.things.wax.values()]
       .filter((wax) => (!wax.retired && wax.use !== 'sticky') || wax.id === offered.wax)
       .map((wax) => ({ id: wax.id, word: `${titleOf(shelf, wax)} · ${leftOf(wax.grams as Grams, units)}${rangeOf(wax, units)}` })),

@@ -56,8 +56,7 @@ test('a master is inspected, and a mould of it recorded with design, size and ma
   await page.getByText('watch: look at its first waxes').click();
   await page.getByRole('button', { name: 'Write down: watch' }).click();
   await page.locator('main .mark', { hasText: 'watch' }).first().waitFor();
-  await page.getByRole('button', { name: 'More about this master' }).click();
-  await page.getByRole('link', { name: 'Record a mould from it' }).click();
+  await page.getByRole('link', { name: 'Make a mould from this' }).click();
   await page.getByRole('button', { name: 'Record the mould' }).waitFor();
   expect(await page.getByLabel('Size').inputValue()).toBe(of?.size);
   const chosen = await page.locator('.picker-chosen .row-title').allTextContents();

@@ -28,7 +28,7 @@ export interface Frame {
   readonly h: number;
 }
 
-/** A row of one generation: masters, or the moulds made of those above. */
+/** Where a generation begins: its moulds, and the masters made of their waxes below them. */
 export interface Band {
   readonly y: number;
   readonly generation: number;
@@ -111,8 +111,8 @@ function pictureOf(boxes: readonly Box[], boxOf: ReadonlyMap<string, Box>, graph
     const { x, y } = at(box);
     if (box.isFrame) frames.push({ x, y, w: box.w, h: box.h });
     cards.push(...box.cards.map((card) => ({ ...card, x: card.x + x, y: card.y + y })));
-    const band = bands.get(box.row);
-    if (!band || band.y > y) bands.set(box.row, { y, generation: box.generation });
+    const band = bands.get(box.generation);
+    if (!band || band.y > y) bands.set(box.generation, { y, generation: box.generation });
   }
   const places = new Map(cards.flatMap((card) => [card.id, ...card.piles].map((id) => [id, card] as const)));
   for (const box of boxes) {

@@ -57,6 +57,7 @@ export class Learned {
   private readonly mean = new Map<string, number>();
   private readonly covariance = new Map<string, Map<string, number>>();
   private readonly counts = new Map<string, number>();
+  private readonly taught = new Map<string, Step>();
 
   private know({ key, prior }: Step): void {
     if (this.mean.has(key)) return;
@@ -67,7 +68,10 @@ export class Learned {
 
   /** Takes one reading in: the conjugate normal–normal update for y = Σ log-factors + noise, variance in (relative)². */
   take(steps: readonly Step[], logFactor: number, variance: number): void {
-    for (const step of steps) this.know(step);
+    for (const step of steps) {
+      this.know(step);
+      this.taught.set(step.key, step);
+    }
     const gains = new Map<string, number>();
     for (const key of this.mean.keys()) gains.set(key, this.withSum(key, steps));
     const total = steps.reduce((sum, { key }) => sum + (gains.get(key) ?? 0), 0) + variance;
@@ -95,6 +99,11 @@ export class Learned {
     const variance = steps.reduce((sum, { key }) => sum + this.withSum(key, steps), 0) + steps.length * PIECE_SPREAD ** 2;
     const readings = Math.max(0, ...steps.map(({ key }) => this.counts.get(key) ?? 0));
     return { factor: Math.exp(this.sumOf(steps)), relative: Math.sqrt(Math.max(0, variance)), readings };
+  }
+
+  /** Steps that readings told about. */
+  steps(): readonly Step[] {
+    return [...this.taught.values()];
   }
 
   readingsFor(key: string): number {

@@ -4,6 +4,7 @@ import type { Sha256 } from '../../domain/brand.ts';
 import { isStanding } from '../../domain/filling.ts';
 import { MANY_OF } from '../../domain/plans/record-many.ts';
 import type { Thing } from '../../domain/shelf.ts';
+import { makeFrom } from '../make-from.ts';
 import { to } from '../router.ts';
 import { useDeps } from '../studio.tsx';
 import { useSave } from '../use-save.ts';
@@ -61,6 +62,8 @@ function More({ thing, title, onRetire, onClose }: MoreProps) {
   );
 }
 
+const MEASURED: readonly string[] = ['master', 'mould', 'injectedWax', 'casting'];
+
 function linksOf(thing: Thing): readonly { readonly word: string; readonly href: string }[] {
   const { id, noun } = thing;
   const links: { word: string; href: string }[] = [];
@@ -74,10 +77,9 @@ function linksOf(thing: Thing): readonly { readonly word: string; readonly href:
   add('Edit', to(['edit', id]));
   if (noun !== 'period' && noun !== 'want') add('Print its label', to(['labels'], { things: id }));
   if (noun === 'place' && thing.kind !== 'away') add('Print labels for what is in it', to(['labels'], { place: id }));
-  if (noun === 'master') {
-    const { design, size } = thing;
-    add('Record a mould from it', to(['new', 'mould'], { ...(design ? { design } : {}), ...(size ? { size } : {}), master: id }));
-  }
+  links.push(...makeFrom(thing));
+  if (MEASURED.includes(noun)) add('Measure it', to(['measure', id]));
+  if (MEASURED.includes(noun)) add('See its lineage', to(['lineage', id]));
   if (noun === 'design') {
     add('Record a master of it', to(['new', 'master'], { design: id }));
     add('Record a want of it', to(['new', 'want'], { design: id }));

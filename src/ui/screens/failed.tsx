@@ -103,6 +103,7 @@ function Instead({ id, page }: { id: string; page: InsteadPage }) {
           <LinkButton look="main" href={to(['move'], { things: id })}>
             Move the failed one out
           </LinkButton>
+          <LinkButton href={to(['trace', id])}>Trace its waxes</LinkButton>
           <LinkButton href={to(['mould', id])}>Its page</LinkButton>
         </>
       }

@@ -26,8 +26,9 @@ export function LineageScreen({ id }: { id: string }) {
   const thing = thingOf(shelf, id);
   if (!page || !thing) return <NoThing word="thing" />;
   return (
-    <Screen title={`Lineage: ${page.title}`} actions={<LinkButton href={addressOf(thing)}>To the {NOUN_WORD[thing.noun]}</LinkButton>}>
+    <Screen title={`Lineage: ${page.title}`}>
       <p class="lineage-says">{page.says}</p>
+      <Drawn page={page} here={id} />
       {page.hasMore && (
         <Choices
           legend="How much of it"
@@ -36,8 +37,10 @@ export function LineageScreen({ id }: { id: string }) {
           onPick={([picked]) => picked && setReach(picked)}
         />
       )}
-      <Drawn page={page} here={id} />
       <Listed page={page} here={id} />
+      <p>
+        <LinkButton href={addressOf(thing)}>To the {NOUN_WORD[thing.noun]}</LinkButton>
+      </p>
     </Screen>
   );
 }
@@ -45,7 +48,7 @@ export function LineageScreen({ id }: { id: string }) {
 function Drawn({ page, here }: { page: LineagePage; here: string }) {
   const [drawn, setDrawn] = useState<Picture | Problem | undefined>();
   useEffect(() => {
-    const drawing = drawLineage(page.members);
+    const drawing = drawLineage(page.drawn);
     void drawing.picture.then((picture) => picture && setDrawn(picture));
     return drawing.cancel;
   }, [page]);

@@ -6,6 +6,7 @@ import { FlagList } from '../parts/flag-list.tsx';
 import { Hint } from '../parts/hint.tsx';
 import { History } from '../parts/history.tsx';
 import { lazy } from '../parts/lazy.tsx';
+import { Kin } from '../parts/kin.tsx';
 import { MouldNext } from '../parts/mould-next.tsx';
 import { MouldWhere } from '../parts/mould-where.tsx';
 import { NoThing } from '../parts/no-thing.tsx';
@@ -70,6 +71,7 @@ export function MouldScreen({ id }: { id: string }) {
           none={page.descendants.length > 0 ? undefined : 'No waxes or castings of it are on hand.'}
         />
         <Things title="Masters dressed from its waxes" things={page.descendants} />
+        <Kin id={page.id} />
         {page.note && (
           <section class="card">
             <h2>Note</h2>

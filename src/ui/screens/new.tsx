@@ -1,11 +1,12 @@
 import { record } from '../../actions/record.ts';
 import { isStanding } from '../../domain/filling.ts';
 import { beside } from '../../domain/form-problem.ts';
+import { sayCount } from '../../domain/measure-words.ts';
 import { NOUNS, type Noun } from '../../domain/noun.ts';
 import { LIKE_MAX, namesFor } from '../../domain/plans/record.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { type Shelf, thingOf } from '../../domain/shelf.ts';
-import { NOUN_WORD, NOUNS_WORD } from '../../domain/title.ts';
+import { NOUN_WORD, NOUNS_WORD, titleOf } from '../../domain/title.ts';
 import type { Units } from '../../domain/units.ts';
 import { addressOf } from '../address.ts';
 import { typedFields } from '../form-values.ts';
@@ -68,6 +69,13 @@ function startNew(shelf: Shelf, noun: Noun, units: Units): NewDraft {
   };
 }
 
+/** To what was recorded; a casting that became a master only to be moulded goes on to the mould. */
+function nextAddress(noun: Noun, id: string, { typed }: NewDraft): string {
+  if (noun !== 'master' || route.value.query.get('next') !== 'mould') return addressOf({ noun, id: id as never });
+  const named = ['design', 'size'].flatMap((field) => (typed[field] ? [[field, typed[field]]] : []));
+  return to(['new', 'mould'], { ...Object.fromEntries(named), master: id });
+}
+
 function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
@@ -79,6 +87,8 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
   const { main, more } = FORMS[noun];
   const says = (field: string) => beside(save.problem, field);
   const word = NOUN_WORD[noun];
+  const offPile = thingOf(shelf, route.value.query.get('off') ?? undefined);
+  const pile = offPile?.noun === 'injectedWax' || offPile?.noun === 'casting' ? offPile : undefined;
   const isMoreOpen = more.some(({ field }) => (values.typed[field] ?? '') !== '' || says(field));
 
   const names = namesFor(shelf, noun, values.typed['name']?.trim() || undefined, values.count);
@@ -100,13 +110,13 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
     const command = newCommand(noun, values, units);
     if (isProblem(command)) return save.show(command);
     void save.run(
-      (confirmed) => record(deps, { ...command, confirmed }),
+      (confirmed) => record(deps, { ...command, off: pile?.id, confirmed }),
       (entries) => {
         clear();
         rememberPlace(deps, values.at);
         const [first] = entries;
-        if (first) goInstead(addressOf({ noun, id: first.id as never }));
-        return entries.length > 1 ? `${entries.length} ${NOUNS_WORD[noun]} recorded, each with its own code.` : `The ${word} is recorded.`;
+        if (first) goInstead(nextAddress(noun, first.id, values));
+        return values.count > 1 ? `${values.count} ${NOUNS_WORD[noun]} recorded, each with its own code.` : `The ${word} is recorded.`;
       },
     );
   }
@@ -122,6 +132,11 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
     >
       <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} anyway="Record it all the same" />
+      {pile && (
+        <p class="field-hint">
+          One piece is taken off {titleOf(shelf, pile)}, of which {sayCount(pile.pieces, 'piece is', 'pieces are')} on hand.
+        </p>
+      )}
       {main.map((editor, index) => field(editor, index))}
       {isStanding(noun) && (
         <ThingPicker label="Where it stands" nouns={['place']} value={values.at} problem={says('at')} onPick={(at) => set({ at })} />

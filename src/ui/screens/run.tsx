@@ -102,6 +102,7 @@ function RunForm({ id, form, isSaving }: { id: MouldId; form: RunFormView; isSav
           </div>
         </div>
       )}
+      {form.smaller && <Caution>{form.smaller}</Caution>}
       <KeptDraft draft={draft} pictures={values.pictures} />
       <SaveProblem save={save} anyway="Log it all the same" />
       <Stepper label="Shots" value={values.shots} leaps={[5, 10, -5]} onChange={(shots) => set({ shots })} />

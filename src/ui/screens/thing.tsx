@@ -2,11 +2,13 @@ import { useState } from 'preact/hooks';
 import { thingOf } from '../../domain/shelf.ts';
 import { attentionOf, attentionTo } from '../../views/attention.ts';
 import { thingPage } from '../../views/thing-page.ts';
+import { makeFrom } from '../make-from.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { CountSheet } from '../parts/count-sheet.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
 import { History } from '../parts/history.tsx';
+import { Kin } from '../parts/kin.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Thumbs } from '../parts/photos.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -50,6 +52,14 @@ export function ThingScreen({ id }: { id: string }) {
             </LinkButton>
           )}
           {page.noun === 'master' && <LinkButton href={to(['thing', id, 'inspect'])}>Inspect</LinkButton>}
+          {thing &&
+            makeFrom(thing)
+              .slice(0, 1)
+              .map(({ word, href }) => (
+                <LinkButton key={word} href={href}>
+                  {word}
+                </LinkButton>
+              ))}
           {counted && <Button onClick={() => setCounting(true)}>Count</Button>}
           <LinkButton href={to(['edit', id])}>Edit</LinkButton>
           {page.noun === 'design' && <LinkButton href={to(['new', 'mould'], { design: id })}>Record a mould of it</LinkButton>}
@@ -67,6 +77,7 @@ export function ThingScreen({ id }: { id: string }) {
         {page.note && <p class="thing-note">{page.note}</p>}
         {page.facts.length === 0 && !page.note && <p>Nothing more is known of it yet. Edit it to say more.</p>}
       </div>
+      <Kin id={page.id} />
       {page.related.map(({ heading, rows }) => (
         <section key={heading}>
           <h2 class="section">

@@ -1,0 +1,167 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { markDoubtful } from '../../actions/mark-doubtful.ts';
+import type { Day, MouldId } from '../../domain/brand.ts';
+import { dayInWords } from '../../domain/day-words.ts';
+import type { Entry } from '../../domain/entry.ts';
+import { traceFrom } from '../../domain/lineage/trace.ts';
+import { sayCount } from '../../domain/measure-words.ts';
+import { problem } from '../../domain/problem.ts';
+import type { Mould } from '../../domain/shelf.ts';
+import { titleOf } from '../../domain/title.ts';
+import { parseTypedNumber } from '../../domain/typed-number.ts';
+import { type TracePage, tracePageOf } from '../../views/trace-page.ts';
+import { addressOf } from '../address.ts';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { Choices, Field } from '../parts/field.tsx';
+import { Mark } from '../parts/mark.tsx';
+import { NoThing } from '../parts/no-thing.tsx';
+import { ProblemNote } from '../parts/note.tsx';
+import { SaveProblem } from '../parts/save-problem.tsx';
+import { Screen } from '../parts/screen.tsx';
+import { TakeList } from '../parts/take-list.tsx';
+import { ThingRow } from '../parts/thing-row.tsx';
+import { to } from '../router.ts';
+import { useDeps, useShelf } from '../studio.tsx';
+import { useDraft } from '../use-draft.ts';
+import { useSave } from '../use-save.ts';
+
+const SINCE = ['day', 'shot', 'all'] as const;
+type Since = (typeof SINCE)[number];
+const SINCE_WORD: Readonly<Record<Since, string>> = { day: 'From a day on', shot: 'From a shot on', all: 'All of them' };
+
+interface TraceDraft {
+  readonly since: Since;
+  readonly day: string;
+  readonly shot: string;
+}
+
+/** From a failing mould, with the day or shot from which it is doubtful: where its waxes and castings are now. */
+export function TraceScreen({ id }: { id: string }) {
+  const mould = useShelf().things.mould.get(id as MouldId);
+  return mould ? <TraceOf mould={mould} /> : <NoThing word="mould" />;
+}
+
+function TraceOf({ mould }: { mould: Mould }) {
+  const shelf = useShelf();
+  const { values, set } = useDraft<TraceDraft>(`trace:${mould.id}`, () => ({ since: 'day', day: mould.runs?.at(-1)?.on ?? '', shot: '' }));
+  const { journal, isBroken } = useJournal();
+  const typed = parseTypedNumber(values.shot);
+  const shot = typeof typed === 'number' && Number.isInteger(typed) && typed > 0 ? typed : undefined;
+  const isAsked = values.since === 'all' || (values.since === 'day' ? values.day !== '' : shot !== undefined);
+  const page = useMemo(() => {
+    if (!journal || !isAsked) return undefined;
+    const from = values.since === 'day' ? { day: values.day as Day } : values.since === 'shot' ? { shot } : {};
+    const words =
+      values.since === 'day' ? `from ${dayInWords(values.day as Day)} on` : values.since === 'shot' ? `from shot ${shot} on` : 'all of it';
+    return tracePageOf(shelf, mould, traceFrom(journal, { mould: mould.id, ...from }), words);
+  }, [journal, isAsked, values, shot, shelf, mould]);
+  return (
+    <Screen title="Trace its waxes" actions={page && page.marks.length > 0 && <MarkAll mould={mould} page={page} />}>
+      <h2 class="form-title">{titleOf(shelf, mould)}</h2>
+      <Choices
+        legend="Since when is it doubtful?"
+        options={SINCE.map((value) => ({ value, word: SINCE_WORD[value] }))}
+        picked={[values.since]}
+        onPick={([since]) => since && set({ since })}
+      />
+      {values.since === 'day' && <Field label="First doubtful day" type="date" value={values.day} onInput={(day) => set({ day })} />}
+      {values.since === 'shot' && (
+        <Field
+          label="First doubtful shot"
+          keys="numeric"
+          value={values.shot}
+          hint={`It has ${sayCount(mould.shots, 'shot')} logged; the first is 1.`}
+          problem={values.shot !== '' && shot === undefined ? 'A shot is a whole number from 1.' : undefined}
+          onInput={(typedShot) => set({ shot: typedShot })}
+        />
+      )}
+      {isBroken && <ProblemNote problem={problem('The journal could not be read.', 'Nothing was changed. Load the page again.')} />}
+      {!journal && !isBroken && <p class="wait">Reading the journal…</p>}
+      {page && <Traced page={page} />}
+    </Screen>
+  );
+}
+
+/** The whole journal, read once the screen is shown and again after every action. */
+function useJournal(): { readonly journal: readonly Entry[] | undefined; readonly isBroken: boolean } {
+  const { keeper } = useDeps();
+  const { last } = useShelf();
+  const [journal, setJournal] = useState<readonly Entry[] | undefined>();
+  const [isBroken, setBroken] = useState(false);
+  useEffect(() => {
+    let isGone = false;
+    // Read again after every action, which `last` tells of.
+    void last;
+    keeper.journal().then(
+      (entries) => !isGone && setJournal(entries),
+      () => !isGone && setBroken(true),
+    );
+    return () => {
+      isGone = true;
+    };
+  }, [keeper, last]);
+  return { journal, isBroken };
+}
+
+function MarkAll({ mould, page }: { mould: Mould; page: TracePage }) {
+  const deps = useDeps();
+  const save = useSave();
+  return (
+    <>
+      <SaveProblem save={save} />
+      <Button
+        look="main"
+        disabled={save.isBusy}
+        onClick={() =>
+          save.run(
+            () => markDoubtful(deps, { mould: mould.id, things: page.marks }),
+            (entries) => `${sayCount(entries.length, 'thing')} marked for a look; they are in To do.`,
+          )
+        }
+      >
+        Mark {page.marks.length === 1 ? 'it' : `all ${page.marks.length}`} for a look
+      </Button>
+      <LinkButton href={to(['mould', mould.id])}>To the mould</LinkButton>
+    </>
+  );
+}
+
+function Traced({ page }: { page: TracePage }) {
+  return (
+    <>
+      <p role="status">{page.says}</p>
+      {page.groups.map(({ heading, lines }) => (
+        <section key={heading}>
+          <h2 class="section">
+            {heading} <small>{lines.length}</small>
+          </h2>
+          <ul class="list">
+            {lines.map((line) => (
+              <ThingRow
+                key={line.key}
+                href={line.thing ? addressOf(line.thing) : '#/attention'}
+                title={line.title}
+                detail={`${line.pieces} · ${line.where}`}
+                marks={
+                  line.isCertain ? (
+                    <Mark shape="worn" word="from it" tone="soon" />
+                  ) : (
+                    <Mark shape="watch" word="may be from it" tone="note" />
+                  )
+                }
+              />
+            ))}
+          </ul>
+        </section>
+      ))}
+      {page.groups.length > 0 && (
+        <>
+          <p class="field-hint">
+            Piles mix runs, and nobody writes down which piece was taken: “up to” and “may be” say what is possible, not what is known.
+          </p>
+          <TakeList shown={{ of: 'table', ...page.list }} />
+        </>
+      )}
+    </>
+  );
+}
