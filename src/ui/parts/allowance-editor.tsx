@@ -11,8 +11,8 @@ import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 import { Button } from './button.tsx';
 import { Facts } from './facts.tsx';
-import { Field } from './field.tsx';
 import { SaveProblem } from './save-problem.tsx';
+import '../styles/settings.css';
 
 const FIGURES = ['percent', 'spread'] as const;
 
@@ -88,12 +88,14 @@ export function AllowanceEditor() {
                   const cell = `${key} ${figure}`;
                   return (
                     <td key={figure}>
-                      <Field
-                        label={`${key}, ${figure === 'percent' ? '%' : '± %'}`}
-                        keys="decimal"
+                      <input
+                        inputMode="decimal"
+                        autoComplete="off"
+                        maxLength={9}
+                        aria-label={`${key}, ${figure === 'percent' ? '%' : '± %'}`}
+                        aria-invalid={beside(save.problem, cell) ? 'true' : undefined}
                         value={typed[cell] ?? String(now[figure])}
-                        problem={beside(save.problem, cell)}
-                        onInput={(text) => set({ typed: { ...typed, [cell]: text } })}
+                        onInput={(event) => set({ typed: { ...typed, [cell]: event.currentTarget.value } })}
                       />
                     </td>
                   );
