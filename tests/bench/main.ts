@@ -8,6 +8,7 @@ import { quietFlags } from '../support/quiet-flags.ts';
 import { calibration } from './calibration.ts';
 import { benchDecode, type DecodeRow } from './decode.ts';
 import { firstLoad } from './first-load.ts';
+import type { LifeTimes } from './life.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
@@ -53,6 +54,20 @@ export async function main({ siteDir, appDir }: { siteDir: string; appDir: strin
   return figures.every(judged) ? 0 : 1;
 }
 
+function lifeFigures({ moulds, sums, answered, blocked }: LifeTimes): Figure[] {
+  const what = `life of ${moulds} moulds`;
+  return [
+    {
+      name: `${what}: fit and forecast, at ${SLOWDOWN}× slowdown`,
+      value: sums,
+      unit: 'ms',
+      bound: 400,
+      note: `the worker answers in ${answered.toFixed(0)} ms`,
+    },
+    { name: `${what}: the page held up meanwhile, at most`, value: blocked, unit: 'ms', bound: 50 },
+  ];
+}
+
 /** Labels read by each choice of settings, over all kinds of spoiling together. */
 function labels(rows: readonly DecodeRow[]): Figure[] {
   const names = [...new Set(rows.map((row) => `${row.label}, ${row.settings}`))];
@@ -86,6 +101,8 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
     if (size === BIG) await storeFigures(context, page, size, restored, figures);
     // Asked for before the service worker is there: it would answer this address with the app.
     const moulds = await page.evaluate((name) => window.bench.soundMoulds(name, 15), STUDIO);
+    if (size === BIG)
+      figures.push(...lifeFigures(await slowed(context, page, () => page.evaluate((name) => window.bench.life(name), STUDIO))));
     const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));
     const shown = await slowed(context, page, () => page.evaluate(() => window.bench.bareRowShown(40)));
     await page.goto(url);

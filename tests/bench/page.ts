@@ -7,6 +7,7 @@ import type { Thing } from '../../src/domain/shelf.ts';
 import { type Keeper, openKeeper } from '../../src/store/keeper.ts';
 import { MouldkeepDb } from '../../src/store/schema.ts';
 import { thingsOf } from '../../src/store/shelf-rows.ts';
+import { type LifeTimes, timeLife } from './life.ts';
 import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
 import { bigStudio, type StudioSize } from './studio.ts';
 
@@ -97,6 +98,14 @@ const bench = {
       })
       .slice(-count)
       .map((mould) => mould.id);
+  },
+
+  /** What reckoning the lives of all the studio's moulds costs. Gives ms. */
+  async life(name: string): Promise<LifeTimes> {
+    const keeper = await bench.keeper(name);
+    const shelf = keeper.shelf();
+    keeper.close();
+    return await timeLife(shelf);
   },
 
   /** Median of the bare act: one row added in a strict-durability transaction. Gives ms. */

@@ -4,6 +4,7 @@ import { guessColumns } from '../../src/domain/csv/guess.ts';
 import { knownOf } from '../../src/domain/csv/known.ts';
 import { makeJournal } from '../../src/domain/journal.ts';
 import { EMPTY_SHELF } from '../../src/domain/shelf.ts';
+import { forecastAll, sumLives } from '../../src/domain/survival/life-sums.ts';
 import type { Reply, Request } from '../../src/worker/protocol.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { planImport, tableOf } from '../support/import.ts';
@@ -61,6 +62,26 @@ test('a journal saved as text is opened as a backup is, in its own time', async 
 test('a backup that cannot be read at all is answered in words', async () => {
   ask({ job: 'backup', asks: { file: null, isOnlyChecked: false } as never });
   await vi.waitFor(() => expect(replies).toMatchObject([{ answer: { says: 'The backup could not be worked through.' } }]));
+});
+
+test('lives are summed and moulds forecast as they would be in the page; a belief already known is not made again', () => {
+  const lives = {
+    lives: [
+      { shots: 40, isEnd: true },
+      { shots: 95, isEnd: false },
+    ],
+    expected: [80, 80],
+  };
+  const moulds = [
+    { sum: 0, shots: 60, expected: 80, more: 10 },
+    { sum: 1, shots: 12, expected: 100, more: 30 },
+    { sum: 0, shots: 60, expected: 80, more: 10 },
+  ];
+  const sum = sumLives(lives);
+  const [told] = ask({ job: 'life', asks: { sums: [lives, { posterior: sum.posterior }], moulds } });
+  const forecasts = forecastAll([sum.posterior, sum.posterior], moulds);
+  expect(told).toEqual({ answer: { sums: [structuredClone(sum), undefined], forecasts } });
+  expect(forecasts[2]).toEqual(forecasts[0]);
 });
 
 test.each([

@@ -63,12 +63,9 @@ export function lifeOutlived(posterior: Posterior, from: number, chance: number,
 }
 
 /** Shots left in a mould, whole ones, rounded down: a part of a shot is none. */
-export function shotsLeft(posterior: Posterior, shots: number, expected: number, before?: ShotsLeft): ShotsLeft {
+export function shotsLeft(posterior: Posterior, shots: number, expected: number): ShotsLeft {
   const from = shots / expected;
   const nearness = 0.05 / expected;
-  const left = (chance: number, guess: number | undefined) => {
-    const life = lifeOutlived(posterior, from, chance, guess === undefined ? undefined : from + (guess + 0.5) / expected, nearness);
-    return Math.max(0, Math.floor((life - from) * expected));
-  };
-  return { low: left(0.9, before?.low), middle: left(0.5, before?.middle), high: left(0.1, before?.high) };
+  const left = (chance: number) => Math.max(0, Math.floor((lifeOutlived(posterior, from, chance, from + 0.5, nearness) - from) * expected));
+  return { low: left(0.9), middle: left(0.5), high: left(0.1) };
 }
