@@ -51,7 +51,11 @@ export function survivalCards(shelf: Shelf, life: StudioLife): readonly Survival
           ? `${sayCount(curve.moulds, 'mould')}, ${sayNumber(curve.moulds - ends)} still whole`
           : saidOfLives(name, curve.moulds, ends),
       facts: factsOf(sum),
-      ...(isProblem(fit) ? { noFit: fit.says } : {}),
+      ...(isProblem(fit)
+        ? { noFit: fit.says }
+        : ends < ENDS_FOR_FIT
+          ? { noFit: `${sayCount(ends, 'end')} ${ends === 1 ? 'says' : 'say'} too little; it takes ${ENDS_FOR_FIT}.` }
+          : {}),
       curve,
       marks: marksOf(curve, lives),
       table: curve.steps.map(({ shots, atRisk, ends: at, share, low, high }) => ({
@@ -65,9 +69,12 @@ export function survivalCards(shelf: Shelf, life: StudioLife): readonly Survival
   });
 }
 
+/** Ends below which a fitted life has errors larger than itself. Common practice, no source. */
+const ENDS_FOR_FIT = 3;
+
 function factsOf({ curve, fit }: LifeSum): readonly Fact[] {
   const facts: Fact[] = [{ name: 'Half of them make', says: medianSays(curve) }];
-  if (isProblem(fit)) return facts;
+  if (isProblem(fit) || curve.ends < ENDS_FOR_FIT) return facts;
   facts.push({ name: 'The first tenth is gone by', says: `about ${sayNumber(Math.round(fit.tenth))} shots, by the fitted life` });
   facts.push({ name: 'How they go', says: shapeSays(fit) });
   const { scale, scaleError, shape, shapeError } = fit;

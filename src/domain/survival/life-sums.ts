@@ -38,7 +38,7 @@ export function sumLives({ lives, expected }: LivesToSum): LifeSum {
 }
 
 /** Points of the table that forecasts of many moulds are read from, closer together for young moulds. */
-const POINTS = 40;
+const POINTS = 32;
 /** Belief that many moulds can do without: it moves no chance by more than this. */
 const SPARED = 1e-4;
 
