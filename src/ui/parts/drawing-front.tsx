@@ -21,7 +21,7 @@ interface FrontProps {
 /** Gap of shadow between two fronts, px. */
 const GAP = 3;
 /** Room that the size needs beside the label, px. */
-const [SIZE_WIDTH, SIZE_HEIGHT] = [128, 62];
+const [SIZE_WIDTH, SIZE_HEIGHT] = [152, 62];
 /** Room that the number of pieces needs in the corner. */
 const [COUNT_WIDTH, COUNT_HEIGHT] = [80, 48];
 
