@@ -48,6 +48,17 @@ describe('several like one', () => {
     ]);
   });
 
+  it('a drawer’s next label may be on another cabinet’s drawer, and passes over those of its own', () => {
+    const [here, there] = [aPlace({ kind: 'cabinet' }), aPlace({ kind: 'cabinet' })];
+    const a1 = aPlace({ name: 'A1', label: 'A1', in: here.id });
+    const others = [aPlace({ name: 'A2', label: 'A2', in: there.id }), aPlace({ name: 'A3', label: 'A3', in: here.id })];
+    const entries = planRecordMany(aShelf([here, there, a1, ...others]), aDesk(), { like: a1.id, count: 2, by: 'name' });
+    expect(fieldsOf(entries).map(({ name, label }) => [name, label])).toEqual([
+      ['A2', 'A2'],
+      ['A4', 'A4'],
+    ]);
+  });
+
   it.each([
     ['none', { like: toggle.id, count: 0, by: 'name' }, 'count'],
     ['too many', { like: toggle.id, count: 201, by: 'name' }, 'count'],
