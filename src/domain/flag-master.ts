@@ -1,5 +1,6 @@
 import { mastersByDesign, mouldsByDesign } from './by-design.ts';
 import { type Flag, flagOn, type Rules } from './flag.ts';
+import { isSameSize } from './last-of-kind.ts';
 import { isSpentMould } from './life.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
 
@@ -7,8 +8,6 @@ import type { Master, Mould, Shelf } from './shelf.ts';
 function isUnsound(master: Master): boolean {
   return (master.state !== undefined && master.state !== 'sound') || master.grade === 'worn' || master.grade === 'failed';
 }
-
-const sameSize = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b;
 
 interface Judged {
   readonly basis: readonly unknown[];
@@ -29,8 +28,9 @@ export function masterFlags(shelf: Shelf, master: Master, rules: Rules): readonl
 }
 
 function judge(master: Master, others: readonly Master[], made: readonly Mould[], rules: Rules): readonly Flag[] {
-  if (others.some((other) => other.id !== master.id && !other.retired && sameSize(other.size, master.size) && !isUnsound(other))) return [];
-  const moulds = made.filter((mould) => !mould.retired && mould.purpose !== 'intermediate' && sameSize(mould.size, master.size));
+  if (others.some((other) => other.id !== master.id && !other.retired && isSameSize(other.size, master.size) && !isUnsound(other)))
+    return [];
+  const moulds = made.filter((mould) => !mould.retired && mould.purpose !== 'intermediate' && isSameSize(mould.size, master.size));
   const spent = moulds.filter((mould) => isSpentMould(mould, rules.studio)).length;
   if (moulds.length === 0 || spent === 0) return [];
   const left = moulds.length - spent;

@@ -1,5 +1,6 @@
 import type { Day, MouldId } from './brand.ts';
 import type { Grade } from './grade.ts';
+import { isUsableMaster } from './last-of-kind.ts';
 import { expectedLife, isAged, isSpentMould } from './life.ts';
 import { pathText } from './nesting.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
@@ -95,6 +96,6 @@ function mastersFor(shelf: Shelf, mould: Mould): readonly Master[] {
   const rank = (master: Master) => (own.has(master.id) ? 0 : 2) + (master.state === 'worn' || master.grade === 'worn' ? 1 : 0);
   return [...shelf.things.master.values()]
     .filter((master) => own.has(master.id) || (mould.design !== undefined && master.design === mould.design && master.size === mould.size))
-    .filter((master) => master.state !== 'broken' && master.state !== 'lost' && master.grade !== 'failed' && !master.retired)
+    .filter(isUsableMaster)
     .sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1));
 }

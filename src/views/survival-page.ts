@@ -53,8 +53,8 @@ export function survivalCards(shelf: Shelf, life: StudioLife): readonly Survival
       facts: factsOf(sum),
       ...(isProblem(fit)
         ? { noFit: fit.says }
-        : ends < ENDS_FOR_FIT
-          ? { noFit: `${sayCount(ends, 'end')} ${ends === 1 ? 'says' : 'say'} too little; it takes ${ENDS_FOR_FIT}.` }
+        : isVague(fit)
+          ? { noFit: `${sayCount(ends, 'end')} ${ends === 1 ? 'says' : 'say'} too little yet.` }
           : {}),
       curve,
       marks: marksOf(curve, lives),
@@ -69,12 +69,12 @@ export function survivalCards(shelf: Shelf, life: StudioLife): readonly Survival
   });
 }
 
-/** Ends below which a fitted life has errors larger than itself. Common practice, no source. */
-const ENDS_FOR_FIT = 3;
+/** A fitted life known no better than to half its size or double says nothing a caster could use. */
+const isVague = ({ scale, scaleError }: WeibullFit) => scaleError > scale / 2;
 
 function factsOf({ curve, fit }: LifeSum): readonly Fact[] {
   const facts: Fact[] = [{ name: 'Half of them make', says: medianSays(curve) }];
-  if (isProblem(fit) || curve.ends < ENDS_FOR_FIT) return facts;
+  if (isProblem(fit) || isVague(fit)) return facts;
   facts.push({ name: 'The first tenth is gone by', says: `about ${sayNumber(Math.round(fit.tenth))} shots, by the fitted life` });
   facts.push({ name: 'How they go', says: shapeSays(fit) });
   const { scale, scaleError, shape, shapeError } = fit;
