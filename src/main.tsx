@@ -1,7 +1,7 @@
 import { type ComponentChild, render } from 'preact';
 import type { Deps } from './actions/deps.ts';
 import { startDemo } from './actions/start-demo.ts';
-import { whoUses } from './actions/who.ts';
+import { writerOf } from './actions/who.ts';
 import { setBadge } from './device/badge.ts';
 import { openDrafts } from './device/drafts.ts';
 import { watchInstall } from './device/install.ts';
@@ -53,7 +53,7 @@ async function start(): Promise<void> {
   const opening = openSettings();
   let who = (): string | undefined => undefined;
   void opening.then((opened) => {
-    who = () => whoUses(opened);
+    who = () => writerOf(opened);
   });
   const [settings, keeper] = await Promise.all([
     opening,
@@ -81,6 +81,7 @@ async function start(): Promise<void> {
       return;
     }
   }
+  if (settings.get('spelling') === 'mold') (await import('./ui/words.ts')).spell('mold', () => keeper.shelf());
   const drafts = openDrafts(name, today);
   const deps: Deps = {
     keeper,

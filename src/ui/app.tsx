@@ -9,6 +9,7 @@ import { UpdateNotice } from './parts/update-notice.tsx';
 import { isOnward, listBehind, parseRoute, route } from './router.ts';
 import { DoorsScreen } from './screens/doors.tsx';
 import { ShelvesScreen } from './screens/shelves.tsx';
+import { spellings } from './spelling.ts';
 import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
 import { useIsDesk } from './use-size.ts';
@@ -154,7 +155,7 @@ export function App() {
   }, [key]);
   if (!hasEntered && parts[0] !== 'bring-in' && parts[0] !== 'backup') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
-    <div class="app">
+    <div class="app" key={spellings.value}>
       <aside class="app-notices" aria-label="Notices">
         {deps.isDemo && (
           <p class="demo-line">
@@ -206,5 +207,7 @@ function useTheme(): void {
   useEffect(() => {
     const theme = settings.get<string>('theme');
     if (theme === 'light' || theme === 'dark') document.documentElement.dataset['theme'] = theme;
+    // In parts of what the browser or the phone is set to, and so on top of it.
+    document.documentElement.style.fontSize = settings.get<string>('text-size') ?? '';
   }, [settings]);
 }

@@ -2,6 +2,7 @@ import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import { LOOK_DAYS } from '../flag.ts';
 import { formProblem } from '../form-problem.ts';
+import { linkStart } from '../label-qr.ts';
 import { DEFAULT_LIFE } from '../life.ts';
 import { RUBBERS, type Rubber } from '../mould.ts';
 import { isProblem, type Problem } from '../problem.ts';
@@ -21,6 +22,9 @@ export interface StudioFigures {
   readonly hemisphere?: Hemisphere | undefined;
   /** Days between looks; `null` goes back to the usual ones. */
   readonly lookDays?: number | null | undefined;
+  /** Where this app lies on the web, for labels that are links. */
+  readonly labelAddress?: string | undefined;
+  readonly usesLinks?: boolean | undefined;
   /** Rubbers left out stay as they are. */
   readonly life?: { readonly [R in Rubber]?: OwnLife } | undefined;
 }
@@ -44,6 +48,18 @@ export function planStudioFigures(shelf: Shelf, desk: Desk, command: StudioFigur
     if (isProblem(STUDIO_FIELDS.lookDays(days))) wrong['lookDays'] = 'Days between looks: a whole number from 1 to 3650.';
     else if (days !== (studio.lookDays ?? LOOK_DAYS)) fields.lookDays = days;
   }
+  if (command.labelAddress !== undefined && command.labelAddress.trim() !== (studio.labelAddress ?? '')) {
+    const address = command.labelAddress.trim();
+    const start = linkStart(address);
+    if (address === '') wrong['labelAddress'] = 'Type the address, or choose the bare code.';
+    else if (isProblem(start))
+      wrong['labelAddress'] = 'That is not an address a link can start with. It looks like https://example.org/shelves/.';
+    else if (!start.startsWith('https:'))
+      wrong['labelAddress'] = 'The address has to begin with https: a phone’s camera and its storage work on nothing less.';
+    else if (isProblem(STUDIO_FIELDS.labelAddress(address))) wrong['labelAddress'] = 'That address is too long: 200 characters fit.';
+    else fields.labelAddress = address;
+  }
+  if (command.usesLinks !== undefined && command.usesLinks !== (studio.usesLinks ?? false)) fields.usesLinks = command.usesLinks;
   const changed: { [R in Rubber]?: OwnLife } = {};
   for (const rubber of RUBBERS) {
     const own = life[rubber];

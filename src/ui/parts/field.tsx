@@ -11,7 +11,7 @@ interface FieldProps {
   hint?: string;
   problem?: Problem | string | undefined;
   /** `decimal` and `numeric` bring up the number keys. */
-  keys?: 'text' | 'decimal' | 'numeric' | 'search';
+  keys?: 'text' | 'decimal' | 'numeric' | 'search' | 'url';
   type?: 'text' | 'date' | 'search';
   lines?: number;
   unit?: string;

@@ -77,7 +77,11 @@ function Line({ line, onAsk }: { line: HistoryLine; onAsk: () => void }) {
         {line.by && <span> · {line.by}</span>}
       </p>
       <p>{line.says}</p>
-      {line.note && <p class="history-note">“{line.note}”</p>}
+      {line.note && (
+        <p class="history-note" translate={false}>
+          “{line.note}”
+        </p>
+      )}
       <Thumbs pictures={line.pictures} what={line.says} />
       <Button look="quiet" class="history-undo" aria-label={`Take back: ${line.day}, ${line.says}`} onClick={onAsk}>
         Take back

@@ -33,7 +33,9 @@ export function ImportRow({ row, isTaken, onFlip }: { row: RowPlan; isTaken: boo
         <Mark {...STATE_WORDS[row.state]} />
         <span class="row-detail">line {row.line}</span>
       </div>
-      <p class="row-title">{row.title}</p>
+      <p class="row-title" translate={false}>
+        {row.title}
+      </p>
       {row.says.map((sentence) => (
         <p key={sentence} class="row-detail">
           {sentence}

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { setWho, whoUses } from '../../actions/who.ts';
+import { deviceName, setDeviceName, setWho, whoUses } from '../../actions/who.ts';
+import { chooseSpelling, spellingOf } from '../spelling.ts';
 import { useDeps } from '../studio.tsx';
 import { Button } from './button.tsx';
 import { Choices, Field } from './field.tsx';
@@ -8,6 +9,7 @@ import { Choices, Field } from './field.tsx';
 export function WhoCard() {
   const { settings } = useDeps();
   const [who, setTyped] = useState(() => whoUses(settings) ?? '');
+  const [device, setDevice] = useState(() => deviceName(settings) ?? '');
   return (
     <section class="card">
       <h2>Who uses this device</h2>
@@ -21,6 +23,16 @@ export function WhoCard() {
           setWho(settings, name);
         }}
       />
+      <Field
+        label="This device’s name"
+        max={120}
+        value={device}
+        hint="Such as “bench phone”. Written instead of a name where nobody is named."
+        onInput={(name) => {
+          setDevice(name);
+          setDeviceName(settings, name);
+        }}
+      />
     </section>
   );
 }
@@ -30,11 +42,22 @@ const THEMES = [
   { value: 'light', word: 'Light' },
   { value: 'dark', word: 'Dark' },
 ] as const;
+const WORDS = [
+  { value: 'mould', word: 'As in Britain' },
+  { value: 'mold', word: 'As in America' },
+] as const;
+const TEXT_SIZES = [
+  { value: '', word: 'As the phone' },
+  { value: '115%', word: 'Large' },
+  { value: '135%', word: 'Larger' },
+] as const;
 type Theme = (typeof THEMES)[number]['value'];
 
 export function LookCard() {
-  const { settings } = useDeps();
+  const deps = useDeps();
+  const { settings } = deps;
   const [theme, setTheme] = useState<Theme>(() => settings.get<Theme>('theme') ?? 'auto');
+  const [textSize, setTextSize] = useState(() => settings.get<string>('text-size') ?? '');
   return (
     <section class="card">
       <h2>Look</h2>
@@ -50,6 +73,25 @@ export function LookCard() {
           else document.documentElement.dataset['theme'] = next;
         }}
       />
+      <Choices
+        legend="Text"
+        options={TEXT_SIZES}
+        picked={[textSize]}
+        onPick={([picked = '']) => {
+          setTextSize(picked);
+          settings.set('text-size', picked);
+          document.documentElement.style.fontSize = picked;
+        }}
+      />
+      <Choices
+        legend="Words are spelt"
+        options={WORDS}
+        picked={[spellingOf(deps)]}
+        onPick={([picked = 'mould']) => void chooseSpelling(deps, picked)}
+      />
+      <p class="field-hint" translate={false}>
+        “Mould, colour” or “mold, color”, on every screen. What you have written yourself stays as it is.
+      </p>
     </section>
   );
 }

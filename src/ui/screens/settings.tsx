@@ -1,11 +1,13 @@
-import { LinkButton } from '../parts/button.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { BackupCard } from '../parts/settings-backup.tsx';
 import { InstallCard, LookCard, WhoCard } from '../parts/settings-device.tsx';
 import { KeepingCard } from '../parts/settings-keeping.tsx';
 import { KeysCard } from '../parts/settings-keys.tsx';
+import { LabelsCard } from '../parts/settings-labels.tsx';
 import { ListsCard } from '../parts/settings-lists.tsx';
 import { RepairCard } from '../parts/settings-repair.tsx';
+import { StartAgainCard } from '../parts/settings-start-again.tsx';
+import { StoredCard } from '../parts/settings-stored.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
 import { UnitsCard } from '../parts/settings-units.tsx';
 import '../styles/settings.css';
@@ -23,11 +25,10 @@ export function SettingsScreen() {
       <LookCard />
       <KeysCard />
       <ListsCard />
-      <section class="card">
-        <h2>Labels</h2>
-        <LinkButton href="#/labels">Print labels</LinkButton>
-      </section>
+      <LabelsCard />
+      <StoredCard />
       <RepairCard />
+      <StartAgainCard />
     </Screen>
   );
 }
