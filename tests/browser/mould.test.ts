@@ -61,7 +61,6 @@ test('retiring is one tap on the reason, and Undo brings it back; a line of the 
   const anyway = sure.getByRole('button', { name: 'Take it back all the same' });
   await page.waitForFunction(() => !document.querySelector('dialog') || document.querySelector('dialog .note'));
   if (await anyway.isVisible()) await anyway.click();
-  await page.waitForFunction((left) => document.querySelector('main .facts dd')?.textContent === left, String(workingMould.shots - taken));
-  expect(await shots.textContent()).toBe(String(workingMould.shots - taken));
+  await expect.poll(() => shots.textContent(), { timeout: 20_000 }).toBe(String(workingMould.shots - taken));
   app.assertQuiet();
 });
