@@ -108,7 +108,7 @@ test('each choice of this device holds at once and after a reload', async () => 
   await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
   await expect.poll(size).toBeCloseTo(21.6);
   expect(await page.getByLabel('This device’s name').inputValue()).toBe('Bench phone');
-  await page.getByRole('radio', { name: 'As the phone' }).last().check();
+  await page.getByRole('radio', { name: 'Normal', exact: true }).check();
   expect(await size()).toBe(16);
 }, 60_000);
 

@@ -47,7 +47,7 @@ const WORDS = [
   { value: 'mold', word: 'As in America' },
 ] as const;
 const TEXT_SIZES = [
-  { value: '', word: 'As the phone' },
+  { value: '', word: 'Normal' },
   { value: '115%', word: 'Large' },
   { value: '135%', word: 'Larger' },
 ] as const;
