@@ -20,3 +20,6 @@ export const QUICK_LOOK = {
  * `tryHarder` looks at every third row instead of one row in 3/388 of the height: in a picture of 12 megapixels small labels lie between those.
  */
 export const THOROUGH_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, tryHarder: true, tryDenoise: true } satisfies ReaderOptions;
+
+/** For a picture made even by `secondLook`. */
+export const SECOND_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, binarizer: 'FixedThreshold' } satisfies ReaderOptions;

@@ -6,8 +6,9 @@ import { serveApp } from '../../.config/server.mjs';
 import { findBrowser } from '../support/find-browser.ts';
 import { quietFlags } from '../support/quiet-flags.ts';
 import { calibration } from './calibration.ts';
-import { benchDecode, type DecodeRow } from './decode.ts';
+import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
+import { firstAnswer, labelFigures } from './label-figures.ts';
 import type { LifeTimes } from './life.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
@@ -44,7 +45,7 @@ export async function main({ siteDir, appDir }: { siteDir: string; appDir: strin
         note: 'medians',
       },
     );
-    figures.push(...labels(await benchDecode()));
+    figures.push(...labelFigures(await benchDecode()));
     figures.push(...calibration());
   } finally {
     await server.stop();
@@ -68,22 +69,6 @@ function lifeFigures({ moulds, sums, answered, blocked }: LifeTimes): Figure[] {
   ];
 }
 
-/** Labels read by each choice of settings, over all kinds of spoiling together. */
-function labels(rows: readonly DecodeRow[]): Figure[] {
-  const names = [...new Set(rows.map((row) => `${row.label}, ${row.settings}`))];
-  return names.map((name) => {
-    const group = rows.filter((row) => `${row.label}, ${row.settings}` === name);
-    const mean = (of: (row: DecodeRow) => number) => group.reduce((sum, row) => sum + of(row), 0) / group.length;
-    const wrong = group.reduce((sum, row) => sum + row.wrong, 0);
-    return {
-      name: `labels read: ${name}`,
-      value: 100 * mean((row) => row.read),
-      unit: '%',
-      note: `${mean((row) => row.medianMs).toFixed(1)} ms each, ${wrong} read wrong`,
-    };
-  });
-}
-
 /** One studio in a browser of its own: store figures first, then the app's screens on it. */
 async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[] = []): Promise<{ run: number; letter: number }> {
   const profile = mkdtempSync(join(tmpdir(), 'mouldkeep-bench-'));
@@ -105,6 +90,7 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
       figures.push(...lifeFigures(await slowed(context, page, () => page.evaluate((name) => window.bench.life(name), STUDIO))));
     const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));
     const shown = await slowed(context, page, () => page.evaluate(() => window.bench.bareRowShown(40)));
+    if (size === BIG) figures.push(await firstAnswer(context, url, SLOWDOWN));
     await page.goto(url);
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.waitForTimeout(2500);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { prepareZXingModule, type ReaderOptions, readBarcodes } from 'zxing-wasm/reader';
 import { QUICK_LOOK } from '../../src/device/reader-settings.ts';
+import { lookAt } from '../../src/device/second-look.ts';
 import { type Grey, toImageData } from './label-picture.ts';
 
 let ready: Promise<unknown> | undefined;
@@ -20,4 +21,10 @@ export async function readImage(image: ImageData, settings: ReaderOptions = QUIC
 
 export function readLabel(picture: Grey): Promise<string[]> {
   return readImage(toImageData(picture));
+}
+
+/** As the scanner does while a label stays before the camera: quick looks, and a thorough one when they find nothing. */
+export async function readAsScanned(image: ImageData): Promise<readonly string[]> {
+  const quick = await lookAt(image, false, readImage);
+  return quick.length > 0 ? quick : lookAt(image, true, readImage);
 }
