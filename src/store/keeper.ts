@@ -12,7 +12,7 @@ import { storageProblem } from './failure.ts';
 import { Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { entriesOf, type History, readHistory, readJournal } from './pages.ts';
-import { dropPictures, keepPictures, readPicture } from './pictures.ts';
+import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
 import { makeTurns } from './turns.ts';
@@ -105,6 +105,7 @@ async function tellEarly(db: MouldkeepDb, early: (fronts: unknown) => void): Pro
 function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keeper {
   const held = new Held(db, loaded, options.bytes);
   const inTurn = makeTurns();
+  const readThumb = thumbReader(db);
   const channel = new BroadcastChannel(`mouldkeep:${options.name}`);
 
   /** For what nobody waits for: when it fails, the next catching up or acting tells. */
@@ -223,7 +224,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     catchUp: () => quietly(() => held.catchUp()),
     keepPictures: (pictures) => safely(() => keepPictures(db, pictures).then(() => undefined)),
     dropPictures: (shas) => safely(() => dropPictures(db, shas).then(() => undefined)),
-    picture: (sha, size) => readPicture(db, sha, size),
+    picture: (sha, size) => (size === 'whole' ? readPicture(db, sha) : readThumb(sha)),
     recall: async (key) => (await db.meta.get(`recall:${key}`))?.value,
     remember: (key, value) =>
       db.meta.put({ key: `recall:${key}`, value }).then(

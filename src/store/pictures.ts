@@ -33,6 +33,22 @@ function blobOf(row: PictureRow | undefined): Blob | undefined {
   return row ? new Blob([row.bytes], { type: row.type }) : undefined;
 }
 
-export async function readPicture(db: MouldkeepDb, sha: Sha256, size: 'whole' | 'thumb'): Promise<Blob | undefined> {
-  return blobOf(await (size === 'whole' ? db.pictures : db.thumbs).get(sha));
+export async function readPicture(db: MouldkeepDb, sha: Sha256): Promise<Blob | undefined> {
+  return blobOf(await db.pictures.get(sha));
+}
+
+/** Reads thumbnails; those that a list asks for at once come with one look into the database. */
+export function thumbReader(db: MouldkeepDb): (sha: Sha256) => Promise<Blob | undefined> {
+  let asked: Sha256[] = [];
+  let reading: Promise<readonly (PictureRow | undefined)[]> | undefined;
+  return async (sha) => {
+    const at = asked.push(sha) - 1;
+    reading ??= Promise.resolve().then(() => {
+      const shas = asked;
+      asked = [];
+      reading = undefined;
+      return db.thumbs.bulkGet(shas);
+    });
+    return blobOf((await reading)[at]);
+  };
 }

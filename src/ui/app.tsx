@@ -32,6 +32,7 @@ const LifeScreen = lazy(async () => (await import('./screens/life.tsx')).LifeScr
 const MoveScreen = lazy(async () => (await import('./screens/move.tsx')).MoveScreen);
 const NewScreen = lazy(async () => (await import('./screens/new.tsx')).NewScreen);
 const PlaceScreen = lazy(async () => (await import('./screens/place.tsx')).PlaceScreen);
+const PicturesScreen = lazy(async () => (await import('./screens/pictures.tsx')).PicturesScreen);
 const RoomsScreen = lazy(async () => (await import('./screens/rooms.tsx')).RoomsScreen);
 const RemakeScreen = lazy(async () => (await import('./screens/remake.tsx')).RemakeScreen);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
@@ -103,6 +104,8 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <EditScreen id={first} />;
     case 'backup':
       return <BackupScreen />;
+    case 'pictures':
+      return <PicturesScreen id={first} />;
     case 'bring-in':
       return <BringInScreen />;
     case 'labels':

@@ -5,7 +5,7 @@ import type { Flag, Level } from '../domain/flag.ts';
 import { isGone } from '../domain/gone.ts';
 import { childrenOf, labelOf, pathText, placesWithin } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
-import { portraitOf } from '../domain/portrait.ts';
+import { picturesOf, portraitOf } from '../domain/portrait.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { isSpent, isUsedUp } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
@@ -53,6 +53,7 @@ export interface PlacePage {
   readonly states: readonly State[];
   /** Who has the things of an away place. */
   readonly holder: string;
+  readonly pictures: readonly Sha256[];
   readonly inside: readonly Front[];
   readonly rows: readonly Row[];
 }
@@ -73,6 +74,7 @@ export function placePage(shelf: Shelf, id: PlaceId, marks: PlaceMarks, flagsTo:
       .slice(0, -1)
       .map((outer) => ({ id: outer.id, name: titleOf(shelf, outer) })),
     path: pathText(shelf, id),
+    pictures: picturesOf(shelf, place),
     onFront: onFront(shelf, id),
     front: own,
     periods: (place.periods ?? []).flatMap((each) => {

@@ -2,10 +2,10 @@
 export const SECRET = 'Quay Lane 7, by Ines';
 
 /**
- * The Exif part of a JPEG (CIPA DC-008): turned a quarter to the right (orientation 6), with an artist's name. A camera held upright
- * writes the same.
+ * The Exif part of a JPEG (CIPA DC-008): how it was held (1 to 8; 6 is turned a quarter to the right, as a camera held upright writes
+ * it), and an artist's name.
  */
-function exif(): Buffer {
+function exif(orientation: number): Buffer {
   const artist = Buffer.from(`${SECRET}\0`, 'latin1');
   const directory = Buffer.alloc(2 + 2 * 12 + 4);
   directory.writeUInt16LE(2, 0);
@@ -15,7 +15,7 @@ function exif(): Buffer {
     directory.writeUInt32LE(count, at + 4);
     directory.writeUInt32LE(value, at + 8);
   };
-  entry(2, 0x0112, 3, 1, 6);
+  entry(2, 0x0112, 3, 1, orientation);
   entry(14, 0x013b, 2, artist.length, 8 + directory.length);
   const tiff = Buffer.concat([Buffer.from('II*\0\x08\0\0\0', 'latin1'), directory, artist]);
   const body = Buffer.concat([Buffer.from('Exif\0\0', 'latin1'), tiff]);
@@ -25,6 +25,6 @@ function exif(): Buffer {
 }
 
 /** A JPEG as a camera writes it: what it knows about the picture comes right after the start. */
-export function asPhotographed(jpeg: Buffer): Buffer {
-  return Buffer.concat([jpeg.subarray(0, 2), exif(), jpeg.subarray(2)]);
+export function asPhotographed(jpeg: Buffer, orientation = 6): Buffer {
+  return Buffer.concat([jpeg.subarray(0, 2), exif(orientation), jpeg.subarray(2)]);
 }

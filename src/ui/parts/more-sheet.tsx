@@ -56,7 +56,7 @@ function More({ thing, title, onRetire, onClose }: MoreProps) {
         ) : (
           <Button onClick={onRetire}>Retire</Button>
         )}
-        {thing.noun !== 'place' && <PhotoField pictures={[]} onChange={(pictures) => void addPhotos(pictures)} />}
+        <PhotoField pictures={[]} onChange={(pictures) => void addPhotos(pictures)} />
       </div>
     </Sheet>
   );
@@ -75,6 +75,7 @@ function linksOf(thing: Thing): readonly { readonly word: string; readonly href:
   if (noun === 'place' && thing.kind === 'room') add('Rooms and cabinets', to(['rooms']));
   if (noun === 'place' && thing.kind !== 'away') add('Move this place', to(['move'], { things: id }));
   add('Edit', to(['edit', id]));
+  if (thing.pictures || thing.looks) add('Its pictures, by date', to(['pictures', id]));
   if (noun !== 'period' && noun !== 'want') add('Print its label', to(['labels'], { things: id }));
   if (noun === 'place' && thing.kind !== 'away') add('Print labels for what is in it', to(['labels'], { place: id }));
   links.push(...makeFrom(thing));

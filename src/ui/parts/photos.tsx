@@ -2,14 +2,15 @@ import { useRef, useState } from 'preact/hooks';
 import { keepPhoto } from '../../actions/keep-photo.ts';
 import type { Sha256 } from '../../domain/brand.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
+import { to } from '../router.ts';
 import { useDeps } from '../studio.tsx';
-import { Button } from './button.tsx';
+import { Button, LinkButton } from './button.tsx';
 import { ProblemNote } from './note.tsx';
 import { Picture } from './picture.tsx';
 import { Sheet } from './sheet.tsx';
 
-/** Thumbnails in a row; a tap shows the whole picture. */
-export function Thumbs({ pictures, what }: { pictures: readonly Sha256[]; what: string }) {
+/** Thumbnails in a row; a tap shows the whole picture. Those `of` a thing lead to its pictures by date. */
+export function Thumbs({ pictures, what, of }: { pictures: readonly Sha256[]; what: string; of?: string }) {
   const [open, setOpen] = useState<number | undefined>();
   if (pictures.length === 0) return null;
   const sha = open === undefined ? undefined : pictures[open];
@@ -28,6 +29,11 @@ export function Thumbs({ pictures, what }: { pictures: readonly Sha256[]; what: 
             </button>
           </li>
         ))}
+        {of !== undefined && pictures.length > 1 && (
+          <li>
+            <LinkButton href={to(['pictures', of])}>Side by side</LinkButton>
+          </li>
+        )}
       </ul>
       {sha && open !== undefined && (
         <Sheet title={what} onClose={() => setOpen(undefined)}>

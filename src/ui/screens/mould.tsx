@@ -89,7 +89,7 @@ function Head({ page }: { page: MouldPage }) {
   const [first] = page.pictures;
   return (
     <div class="mould-head">
-      {first && <Thumbs pictures={page.pictures} what={page.title} />}
+      {first && <Thumbs pictures={page.pictures} what={page.title} of={page.id} />}
       <div>
         <p class="row-marks">
           <StateMarks states={page.states} />

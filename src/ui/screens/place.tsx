@@ -12,6 +12,7 @@ import { History } from '../parts/history.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { MiniFront } from '../parts/mini-front.tsx';
 import { Empty } from '../parts/note.tsx';
+import { Thumbs } from '../parts/photos.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StateMarks } from '../parts/states.tsx';
 import { TakeList } from '../parts/take-list.tsx';
@@ -67,6 +68,7 @@ export function PlaceScreen({ id }: { id: string }) {
       }
     >
       <Where page={page} />
+      <Thumbs pictures={page.pictures} what={page.title} of={page.id} />
       {page.states.length > 0 && (
         <p class="row-marks">
           <StateMarks states={page.states} />

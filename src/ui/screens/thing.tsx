@@ -69,7 +69,7 @@ export function ThingScreen({ id }: { id: string }) {
       <p class="thing-what">
         <span>{page.what}</span> <StateMarks states={page.states} />
       </p>
-      <Thumbs pictures={page.pictures} what={page.title} />
+      <Thumbs pictures={page.pictures} what={page.title} of={page.id} />
       <FlagList flags={page.flags} />
       {page.stands && <StandsPart path={page.stands.path} front={page.stands.front} thing={id} />}
       <div class="card">
