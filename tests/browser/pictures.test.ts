@@ -100,7 +100,8 @@ test('pictures stand side by side by date, move and grow together, can be chosen
   await page.getByRole('radio', { name: /^watch/i }).check({ timeout: 30_000 });
   await page.locator('input[type=file]').setInputFiles(files([await fourColours(page, 300, 200)]));
   await page.locator('.photos .thumb img').waitFor();
-  await page.getByRole('button', { name: /write it down/i }).click();
+  await page.locator('.screen-actions .button-main').click();
+  await page.locator('.toast').waitFor();
   await page.evaluate((id) => {
     window.location.hash = `#/pictures/${id}`;
   }, loneMould.id);

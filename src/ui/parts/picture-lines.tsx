@@ -68,7 +68,7 @@ export function PictureLines({ thing, pictures, onShow }: LinesProps) {
                   )
                 }
               >
-                Take it off
+                Take off
               </Button>
             </div>
           </li>
