@@ -2,10 +2,13 @@
 import { cpSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import { build, createServer } from 'vite';
 import { appDir, freshenApp } from './build.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+// `npm run bench -- --part peers` runs that part alone; see tests/bench/main.ts for their names.
+const { part } = parseArgs({ options: { part: { type: 'string' } } }).values;
 const siteDir = join(root, '.build/bench');
 
 freshenApp();
@@ -17,17 +20,24 @@ await build({
   base: './',
   publicDir: false,
   logLevel: 'warn',
+  resolve: { alias: { events: join(root, 'tests/bench/peers/events.ts') } },
   build: {
     outDir: join(siteDir, 'bench'),
     target: 'es2022',
     modulePreload: { polyfill: false },
-    rolldownOptions: { input: join(root, 'tests/bench/page.ts'), output: { entryFileNames: 'page.js' } },
+    rolldownOptions: {
+      input: [join(root, 'tests/bench/page.ts'), join(root, 'tests/bench/peers-page.ts')],
+      output: { entryFileNames: '[name].js' },
+    },
   },
 });
-writeFileSync(
-  join(siteDir, 'bench/index.html'),
-  '<!doctype html><html lang="en"><title>Bench</title><script type="module" src="page.js"></script></html>',
-);
+for (const [file, script] of /** @type {const} */ ([
+  ['index.html', 'page.js'],
+  ['peers.html', 'peers-page.js'],
+])) {
+  const html = `<!doctype html><html lang="en"><title>Bench</title><script type="module" src="${script}"></script></html>`;
+  writeFileSync(join(siteDir, 'bench', file), html);
+}
 
 const vite = await createServer({
   configFile: false,
@@ -38,7 +48,7 @@ const vite = await createServer({
 });
 try {
   const { main } = await vite.ssrLoadModule('/tests/bench/main.ts');
-  process.exitCode = await main({ siteDir, appDir });
+  process.exitCode = await main({ siteDir, appDir, ...(part === undefined ? {} : { part }) });
 } finally {
   await vite.close();
 }

@@ -10,6 +10,7 @@ import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
 import { firstAnswer, labelFigures } from './label-figures.ts';
 import type { LifeTimes } from './life.ts';
+import { benchPeers } from './peers.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
@@ -20,39 +21,52 @@ const SMALL: StudioSize = { things: 2_000, moulds: 500, entries: 10_000, seed: 7
 const SLOWDOWN = 4;
 const STUDIO = 'mouldkeep';
 
+/** What `--part` can name. */
+const PARTS = ['first load', 'studio', 'labels', 'calibration', 'peers'] as const;
+
 interface Bench {
   readonly url: string;
   readonly chrome: string;
 }
 
 /** Runs everything, prints a table and, last, one line of JSON. Gives the process's exit code: 1 when a bound is missed. */
-export async function main({ siteDir, appDir }: { siteDir: string; appDir: string }): Promise<number> {
+export async function main({ siteDir, appDir, part }: { siteDir: string; appDir: string; part?: string }): Promise<number> {
+  if (part !== undefined && !(PARTS as readonly string[]).includes(part)) throw new Error(`The parts are ${PARTS.join(', ')}.`);
+  const wants = (name: (typeof PARTS)[number]) => part === undefined || part === name;
   const chrome = await findBrowser();
   const server = await serveApp({ dir: siteDir });
   const figures: Figure[] = [];
   try {
     const bench = { url: server.url, chrome };
-    figures.push(firstLoad(appDir));
-    const big = await studio(bench, BIG, figures);
-    const small = await studio(bench, SMALL);
-    figures.push(
-      { name: 'ten times the studio: logging a run', value: big.run / small.run, unit: '×', bound: 1.5 },
-      {
-        name: 'ten times the studio: a letter typed in Where is…',
-        value: big.letter / small.letter,
-        unit: '×',
-        bound: 1.5,
-        note: 'medians',
-      },
-    );
-    figures.push(...labelFigures(await benchDecode()));
-    figures.push(...calibration());
+    if (wants('first load')) figures.push(firstLoad(appDir));
+    if (wants('studio')) figures.push(...(await studios(bench)));
+    if (wants('labels')) figures.push(...labelFigures(await benchDecode()));
+    if (wants('calibration')) figures.push(...calibration());
+    if (wants('peers')) figures.push(...(await benchPeers(server.url, chrome, [SMALL, BIG])));
   } finally {
     await server.stop();
   }
   console.log(table(figures));
   console.log(JSON.stringify(Object.fromEntries(figures.map(({ name, value }) => [name, Number(value.toFixed(3))]))));
   return figures.every(judged) ? 0 : 1;
+}
+
+/** The big studio's figures, and how much dearer it is than one of a tenth. */
+async function studios(bench: Bench): Promise<Figure[]> {
+  const figures: Figure[] = [];
+  const big = await studio(bench, BIG, figures);
+  const small = await studio(bench, SMALL);
+  figures.push(
+    { name: 'ten times the studio: logging a run', value: big.run / small.run, unit: '×', bound: 1.5 },
+    {
+      name: 'ten times the studio: a letter typed in Where is…',
+      value: big.letter / small.letter,
+      unit: '×',
+      bound: 1.5,
+      note: 'medians',
+    },
+  );
+  return figures;
 }
 
 function lifeFigures({ moulds, sums, answered, blocked }: LifeTimes): Figure[] {

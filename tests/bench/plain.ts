@@ -1,6 +1,6 @@
 /** The plainest use of IndexedDB, to hold our figures against: no library, one object a row. */
 
-function done(transaction: IDBTransaction): Promise<void> {
+export function done(transaction: IDBTransaction): Promise<void> {
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error);
@@ -8,11 +8,17 @@ function done(transaction: IDBTransaction): Promise<void> {
 }
 
 export function openPlain(name: string, store: string, indexes: readonly string[]): Promise<IDBDatabase> {
+  return openPlainTables(name, [store], indexes);
+}
+
+export function openPlainTables(name: string, stores: readonly string[], indexes: readonly string[] = []): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
     const request = indexedDB.open(name, 1);
     request.onupgradeneeded = () => {
-      const made = request.result.createObjectStore(store, { keyPath: 'id' });
-      for (const index of indexes) made.createIndex(index, index);
+      for (const store of stores) {
+        const made = request.result.createObjectStore(store, { keyPath: 'id' });
+        for (const index of indexes) made.createIndex(index, index);
+      }
     };
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);

@@ -1,0 +1,36 @@
+import { createRxDatabase, type RxCollection, type RxJsonSchema } from 'rxdb';
+import { getRxStorageDexie } from 'rxdb/plugins/storage-dexie';
+import type { Peer, Row } from './peer.ts';
+
+const schema: RxJsonSchema<Row> = {
+  version: 0,
+  primaryKey: 'id',
+  type: 'object',
+  properties: { id: { type: 'string', maxLength: 24 }, kind: { type: 'string' }, text: { type: 'string' } },
+  required: ['id', 'kind', 'text'],
+};
+
+export const rx: Peer = {
+  name: 'rxdb 17.6.0 on Dexie',
+  async open(name) {
+    const db = await createRxDatabase({ name, storage: getRxStorageDexie(), multiInstance: false, eventReduce: true });
+    const tables: { entries: RxCollection<Row>; things: RxCollection<Row> } = await db.addCollections({
+      entries: { schema },
+      things: { schema },
+    });
+    return {
+      async add(table, rows) {
+        const { error } = await tables[table].bulkInsert([...rows]);
+        if (error.length > 0) throw new Error('rxdb refused a document');
+      },
+      things: async () => (await tables.things.find().exec()).map((document) => document.toJSON()),
+      find: async (word) => (await tables.things.find({ selector: { text: { $regex: word } } }).exec()).length,
+      async log(entry, mould) {
+        await Promise.all([tables.entries.insert(entry), tables.things.upsert(mould)]);
+      },
+      async close() {
+        await db.close();
+      },
+    };
+  },
+};
