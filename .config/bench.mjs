@@ -20,7 +20,8 @@ await build({
   base: './',
   publicDir: false,
   logLevel: 'warn',
-  resolve: { alias: { events: join(root, 'tests/bench/peers/events.ts') } },
+  // Of Dexie there may be one only: RxDB brings another of its own.
+  resolve: { dedupe: ['dexie'], alias: { events: join(root, 'tests/bench/peers/events.ts') } },
   build: {
     outDir: join(siteDir, 'bench'),
     target: 'es2022',

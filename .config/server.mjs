@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, relative, sep } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { headerPolicy } from './csp.mjs';
 
 /** @type {Record<string, string>} */
@@ -33,7 +34,10 @@ export function serveApp({ dir, port = 0, base = '/' }) {
     const headers = { 'content-security-policy': headerPolicy, 'x-content-type-options': 'nosniff', 'referrer-policy': 'no-referrer' };
     if (request.method !== 'GET' && request.method !== 'HEAD') response.writeHead(405, headers).end();
     else if (!file) response.writeHead(404, { ...headers, 'content-type': 'text/plain' }).end('Nothing here.\n');
-    else response.writeHead(200, { ...headers, ...file.headers }).end(request.method === 'HEAD' ? undefined : file.body);
+    else {
+      const sent = /\bgzip\b/.test(request.headers['accept-encoding'] ?? '') ? packed(file) : file;
+      response.writeHead(200, { ...headers, ...sent.headers }).end(request.method === 'HEAD' ? undefined : sent.body);
+    }
   });
   return new Promise((resolve, reject) => {
     server.once('error', reject);
@@ -51,8 +55,24 @@ export function serveApp({ dir, port = 0, base = '/' }) {
   });
 }
 
-/** @param {string} dir @param {string} base */
+/** @typedef {{ body: Buffer, headers: Record<string, string | number>, packed?: SentFile }} SentFile */
+
+/** As any static host sends text: compressed, once. Pictures are so already. @param {SentFile} file @returns {SentFile} */
+function packed(file) {
+  if (String(file.headers['content-type']).startsWith('image/png')) return file;
+  if (!file.packed) {
+    const body = gzipSync(file.body);
+    file.packed = {
+      body,
+      headers: { ...file.headers, 'content-length': body.length, 'content-encoding': 'gzip', vary: 'accept-encoding' },
+    };
+  }
+  return file.packed;
+}
+
+/** @param {string} dir @param {string} base @returns {Map<string, SentFile>} */
 function readAll(dir, base) {
+  /** @type {Map<string, SentFile>} */
   const files = new Map();
   for (const file of readdirSync(dir, { withFileTypes: true, recursive: true })) {
     const path = relative(dir, join(file.parentPath, file.name)).split(sep).join('/');

@@ -119,14 +119,16 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <ScanScreen code={first} />;
     default:
       return (
-        <Empty
-          title="There is no such screen"
-          actions={
-            <a class="button button-main" href="#/">
-              To the shelves
-            </a>
-          }
-        />
+        <main>
+          <Empty
+            title="There is no such screen"
+            actions={
+              <a class="button button-main" href="#/">
+                To the shelves
+              </a>
+            }
+          />
+        </main>
       );
   }
 }

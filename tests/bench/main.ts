@@ -10,6 +10,7 @@ import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
 import { firstAnswer, labelFigures } from './label-figures.ts';
 import type { LifeTimes } from './life.ts';
+import { benchLighthouse } from './lighthouse.ts';
 import { benchPeers } from './peers.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
@@ -22,7 +23,7 @@ const SLOWDOWN = 4;
 const STUDIO = 'mouldkeep';
 
 /** What `--part` can name. */
-const PARTS = ['first load', 'studio', 'labels', 'calibration', 'peers'] as const;
+const PARTS = ['first load', 'studio', 'labels', 'calibration', 'lighthouse', 'peers'] as const;
 
 interface Bench {
   readonly url: string;
@@ -42,6 +43,7 @@ export async function main({ siteDir, appDir, part }: { siteDir: string; appDir:
     if (wants('studio')) figures.push(...(await studios(bench)));
     if (wants('labels')) figures.push(...labelFigures(await benchDecode()));
     if (wants('calibration')) figures.push(...calibration());
+    if (wants('lighthouse')) figures.push(...(await benchLighthouse(server.url, chrome)));
     if (wants('peers')) figures.push(...(await benchPeers(server.url, chrome, [SMALL, BIG])));
   } finally {
     await server.stop();

@@ -2,7 +2,13 @@ type Listener = (...values: unknown[]) => void;
 
 /** Node's EventEmitter as far as PouchDB uses it: browsers have none, and PouchDB leaves it to whoever bundles it. */
 export default class EventEmitter {
-  private readonly heard = new Map<string, Listener[]>();
+  private lists: Map<string, Listener[]> | undefined;
+
+  /** Made when first asked for: PouchDB's classes do not call this one's constructor. */
+  private get heard(): Map<string, Listener[]> {
+    this.lists ??= new Map();
+    return this.lists;
+  }
 
   on(name: string, listener: Listener): this {
     this.heard.set(name, [...(this.heard.get(name) ?? []), listener]);
@@ -41,6 +47,10 @@ export default class EventEmitter {
     return listeners.length > 0;
   }
 
+  listeners(name: string): readonly Listener[] {
+    return this.heard.get(name) ?? [];
+  }
+
   listenerCount(name: string): number {
     return this.heard.get(name)?.length ?? 0;
   }
@@ -48,4 +58,9 @@ export default class EventEmitter {
   setMaxListeners(): this {
     return this;
   }
+}
+
+// PouchDB lends itself the methods it finds by their keys, and a class hides its own.
+for (const key of Object.getOwnPropertyNames(EventEmitter.prototype)) {
+  if (key !== 'constructor' && key !== 'heard') Object.defineProperty(EventEmitter.prototype, key, { enumerable: true });
 }

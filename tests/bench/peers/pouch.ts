@@ -7,7 +7,7 @@ const AT_ONCE = 5000;
 export const pouch: Peer = {
   name: 'pouchdb-browser 9.0.0',
   async open(name) {
-    const options = { auto_compaction: true, revs_limit: 1 };
+    const options = { auto_compaction: true };
     const tables = { entries: new PouchDB(`${name}-entries`, options), things: new PouchDB(`${name}-things`, options) };
     const document = ({ id, ...row }: Row) => ({ _id: id, ...row });
     const things = async () => {

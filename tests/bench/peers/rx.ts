@@ -11,7 +11,7 @@ const schema: RxJsonSchema<Row> = {
 };
 
 export const rx: Peer = {
-  name: 'rxdb 17.6.0 on Dexie',
+  name: 'rxdb 17.6.0 on Dexie 4.4.7',
   async open(name) {
     const db = await createRxDatabase({ name, storage: getRxStorageDexie(), multiInstance: false, eventReduce: true });
     const tables: { entries: RxCollection<Row>; things: RxCollection<Row> } = await db.addCollections({

@@ -1,0 +1,107 @@
+import type { Page } from 'playwright-core';
+import { demoShelf, workingMould } from './demo-moulds.ts';
+
+/** A screen or dialog of the app on the demo studio, and how to come to it. */
+export interface Seen {
+  readonly name: string;
+  readonly hash: string;
+  /** Buttons tapped one after another, by the start of their names. */
+  readonly taps?: readonly string[];
+}
+
+const first = (noun: 'wax' | 'design' | 'master' | 'period' | 'injectedWax' | 'casting' | 'flask' | 'injector') =>
+  [...demoShelf.things[noun].keys()][0] ?? '';
+const mould = `#/mould/${workingMould.id}`;
+const cabinet = demoShelf.things.place.get(workingMould.at as never)?.in;
+
+/** Every route and the main dialogs: one list for axe, narrow windows, pictures of the screens, and requests. A new screen is added here. */
+export const EVERY_SCREEN: readonly Seen[] = [
+  { name: 'shelves', hash: '#/shelves' },
+  { name: 'shelves with a drawer open', hash: `#/shelves?drawer=${workingMould.at}` },
+  { name: 'shelves, add', hash: '#/shelves', taps: ['Add'] },
+  { name: 'where is', hash: '#/where' },
+  { name: 'where is, found', hash: '#/where?q=owl' },
+  { name: 'where is, a span of years', hash: '#/where?q=8th%20century%20BC' },
+  { name: 'where is, misspelt', hash: '#/where?q=heronn' },
+  { name: 'wax', hash: '#/wax' },
+  { name: 'wax, weigh', hash: '#/wax', taps: ['Weigh'] },
+  { name: 'attention', hash: '#/attention' },
+  { name: 'attention, set aside', hash: '#/attention', taps: ['Set aside'] },
+  { name: 'mould', hash: mould },
+  { name: 'mould, more', hash: mould, taps: ['More about'] },
+  { name: 'mould, retire', hash: mould, taps: ['More about', 'Retire'] },
+  { name: 'run', hash: `${mould}/run` },
+  { name: 'inspect', hash: `${mould}/inspect` },
+  { name: 'failed', hash: `${mould}/failed` },
+  { name: 'place', hash: `#/place/${workingMould.at}` },
+  { name: 'cabinet', hash: `#/place/${cabinet}` },
+  { name: 'wax, one', hash: `#/thing/${first('wax')}` },
+  { name: 'design', hash: `#/thing/${first('design')}` },
+  { name: 'master', hash: `#/thing/${first('master')}` },
+  { name: 'master, inspect', hash: `#/thing/${first('master')}/inspect` },
+  { name: 'period', hash: `#/thing/${first('period')}` },
+  { name: 'injected waxes, count', hash: `#/thing/${first('injectedWax')}`, taps: ['Count'] },
+  { name: 'casting', hash: `#/thing/${first('casting')}` },
+  { name: 'injector', hash: `#/thing/${first('injector')}` },
+  { name: 'move', hash: `#/move?things=${workingMould.id}` },
+  { name: 'many', hash: `#/many/${workingMould.id}` },
+  { name: 'new', hash: '#/new' },
+  { name: 'new mould', hash: '#/new/mould' },
+  { name: 'new place', hash: '#/new/place' },
+  { name: 'edit', hash: `#/edit/${workingMould.id}` },
+  { name: 'edit, wax', hash: `#/edit/${first('wax')}` },
+  { name: 'draw', hash: '#/draw/new' },
+  { name: 'draw, a cabinet', hash: `#/draw/${cabinet}` },
+  { name: 'rooms', hash: '#/rooms' },
+  { name: 'labels', hash: `#/labels?things=${workingMould.id}` },
+  { name: 'bring in', hash: '#/bring-in' },
+  { name: 'backup', hash: '#/backup' },
+  { name: 'settings', hash: '#/settings' },
+  { name: 'scan', hash: '#/scan' },
+  { name: 'scan, a label of another studio', hash: '#/c/M0000000' },
+  { name: 'not recorded', hash: '#/mould/00000000000000000X' },
+  { name: 'no such screen', hash: '#/nowhere' },
+];
+
+/** Resolves once the page has left itself alone for a while: nothing is added, changed or moving. */
+export function settled(page: Page): Promise<void> {
+  return page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const giveUp = performance.now() + 4000;
+        let quietSince = performance.now();
+        const watch = new MutationObserver(() => {
+          quietSince = performance.now();
+        });
+        watch.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+        const look = () => {
+          const now = performance.now();
+          const isMoving = document.getAnimations().some((animation) => animation.playState === 'running');
+          if (isMoving && now < giveUp) quietSince = now;
+          if (now - quietSince > 120 || now > giveUp) {
+            watch.disconnect();
+            resolve();
+          } else setTimeout(look, 30);
+        };
+        look();
+      }),
+  );
+}
+
+/** Opens a screen or dialog in a page that has the app open already. */
+export async function show(page: Page, { hash, taps = [] }: Seen): Promise<void> {
+  // By way of an empty address, so that the same screen begins anew and an open dialog closes.
+  await page.evaluate(() => Object.assign(window.location, { hash: '#/nowhere' }));
+  await page.getByRole('heading', { name: 'There is no such screen' }).waitFor();
+  await page.evaluate((address) => Object.assign(window.location, { hash: address }), hash);
+  await page.locator('main, .label-reader').first().waitFor();
+  await settled(page);
+  for (const name of taps) {
+    await page
+      .getByRole('button', { name: new RegExp(`^${name}`) })
+      .first()
+      .click();
+    await page.locator('dialog[open]').waitFor();
+    await settled(page);
+  }
+}
