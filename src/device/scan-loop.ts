@@ -38,21 +38,13 @@ export function startScanLoop({ video, decoder, onLook, onProblem, everyMs = 120
     return paint.getImageData(0, 0, width, height);
   }
 
-  /** The quick look stops at the first symbol. Only when there is one is it worth asking, of the same frame, whether others are in view. */
-  async function inView(image: ImageData, isThorough: boolean): Promise<readonly Sighting[] | Problem> {
-    const first = await decoder.decode(image, isThorough);
-    if (stopped || isThorough || isProblem(first) || first.length !== 1) return first;
-    const all = await decoder.decode(image, true);
-    return isProblem(all) || all.length === 0 ? first : all;
-  }
-
   async function look(): Promise<void> {
     if (stopped) return;
     const started = performance.now();
     const image = grab();
     if (image) {
       looks += 1;
-      const seen = await inView(image, hasSeen || looks % THOROUGH_EVERY === 0);
+      const seen = await decoder.decode(image, hasSeen || looks % THOROUGH_EVERY === 0);
       if (stopped) return;
       if (isProblem(seen)) {
         onProblem(seen);

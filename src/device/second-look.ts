@@ -1,5 +1,5 @@
 import type { ReaderOptions } from 'zxing-wasm/reader';
-import { QUICK_LOOK, SECOND_LOOK, THOROUGH_LOOK } from './reader-settings.ts';
+import { NEIGHBOURS_LOOK, QUICK_LOOK, SECOND_LOOK, THOROUGH_LOOK } from './reader-settings.ts';
 
 /** A picture's light alone, row by row, 0 black to 255 white. */
 interface Light {
@@ -89,12 +89,16 @@ function secondLook(image: ImageData): ImageData {
   return imageOf(levelled(smooth, AROUND));
 }
 
-/** A quick look, or a thorough one that looks a second time when the first finds nothing. */
+/** A quick look, which asks for neighbours only when it found a symbol, or a thorough one that looks a second time when the first finds nothing. */
 export async function lookAt<T>(
   image: ImageData,
   isThorough: boolean,
   read: (image: ImageData, settings: ReaderOptions) => Promise<readonly T[]>,
 ): Promise<readonly T[]> {
   const found = await read(image, isThorough ? THOROUGH_LOOK : QUICK_LOOK);
+  if (!isThorough && found.length === 1) {
+    const all = await read(image, NEIGHBOURS_LOOK);
+    return all.length > 1 ? all : found;
+  }
   return found.length > 0 || !isThorough ? found : read(secondLook(image), SECOND_LOOK);
 }

@@ -82,21 +82,6 @@ describe('the scan loop', () => {
     expect(thorough.slice(0, 7)).toEqual([false, false, false, true, false, true, true]);
   });
 
-  it('asks for the neighbours of the one symbol a quick look found, in the same frame, and keeps it when it finds none', async () => {
-    const found = [seen('A'), seen('A', 'B'), seen()];
-    const decode = vi.fn(async () => found.shift() ?? []);
-    const { onLook, stop } = listen({ decode });
-    await vi.advanceTimersByTimeAsync(50);
-    expect(decode.mock.calls.map((call) => (call as unknown[])[1])).toEqual([false, true]);
-    expect(onLook).toHaveBeenCalledExactlyOnceWith(seen('A', 'B'));
-    stop();
-    const alone = [seen('A'), seen()];
-    const other = listen({ decode: async () => alone.shift() ?? [] });
-    await vi.advanceTimersByTimeAsync(50);
-    other.stop();
-    expect(other.onLook).toHaveBeenCalledExactlyOnceWith(seen('A'));
-  });
-
   it('ends with the reason when there is no decoder', async () => {
     const why = problem('gone.');
     const decode = vi.fn(async () => why);

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { lookAt } from '../../src/device/second-look.ts';
 import { chance } from '../support/chance.ts';
 import { drawCodes } from '../support/codes.ts';
 import { after, dim, grain } from '../support/label-damage.ts';
@@ -10,9 +11,9 @@ it('reads labels that a quick look misses: dim, blotted, smeared, with a lamp in
   let [quick, second] = [0, 0];
   for (const hardship of ['dim', 'lamp in it', 'shadow', 'blotted', 'wax smeared']) {
     const random = chance(2006);
-    const codes = drawCodes(2, random);
+    const codes = drawCodes(4, random);
     for (const [i, code] of codes.entries()) {
-      const picture = toImageData(hardPicture(hardship, labelModules(code, '2-H'), (i + 1) / 2.5, random));
+      const picture = toImageData(hardPicture(hardship, labelModules(code, '2-H'), (i + 1) / 4, random));
       if ((await readImage(picture)).length > 0) quick += 1;
       const texts = await readAsScanned(picture);
       expect([[], [code]], `${hardship} ${i}`).toContainEqual(texts);
@@ -37,4 +38,18 @@ it('reads a label in a frame of a camera’s size as well as in a small one', as
     });
     expect(await readAsScanned(toImageData(after(view, dim(0.1, 60), grain(3, random))))).toEqual([code]);
   }
+});
+
+it('asks for the neighbours of the one symbol a quick look found, in the same frame, and keeps it when it finds none', async () => {
+  const image = toImageData({ width: 2, height: 2, data: new Float32Array(4) });
+  const asked: unknown[] = [];
+  const answers = [['A'], ['A', 'B'], ['A'], [], []];
+  const read = async (_: ImageData, { maxNumberOfSymbols }: { maxNumberOfSymbols?: number }) => {
+    asked.push(maxNumberOfSymbols);
+    return answers.shift() ?? [];
+  };
+  expect(await lookAt(image, false, read)).toEqual(['A', 'B']);
+  expect(await lookAt(image, false, read)).toEqual(['A']);
+  expect(await lookAt(image, false, read)).toEqual([]);
+  expect(asked).toEqual([1, 8, 1, 8, 1]);
 });
