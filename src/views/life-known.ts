@@ -2,6 +2,7 @@ import { startJob } from '../device/worker-client.ts';
 import { isProblem, type Problem } from '../domain/problem.ts';
 import type { Shelf } from '../domain/shelf.ts';
 import type { LifeSum, LivesToSum, ShotForecast, ToForecast } from '../domain/survival/life-sums.ts';
+import { packLives, packMoulds, unpackForecasts } from '../domain/survival/packed.ts';
 import { allLives, livesByRubber, type RubberGroup } from '../domain/survival/rubber-lives.ts';
 
 /** All rubbers together. */
@@ -57,9 +58,9 @@ export function sumLife(shelf: Shelf, names: readonly SumName[], moulds: readonl
   const wanted = wantedOf(shelf, names);
   const sums = wanted.map(({ name, key, lives }) => {
     const life = known.get(name);
-    return life?.key === key ? { posterior: life.sum.posterior } : lives;
+    return life?.key === key ? { posterior: life.sum.posterior } : { lives: packLives(lives) };
   });
-  const job = startJob('life', { sums, moulds });
+  const job = startJob('life', { sums, moulds: packMoulds(moulds) });
   const answer = job.answer.then((given) => {
     if (given === undefined || isProblem(given)) return given;
     const life = new Map<SumName, KnownLife>();
@@ -69,7 +70,7 @@ export function sumLife(shelf: Shelf, names: readonly SumName[], moulds: readonl
       known.set(name, { key, sum });
       life.set(name, { key, sum });
     }
-    return { life, forecasts: given.forecasts };
+    return { life, forecasts: unpackForecasts(given.forecasts) };
   });
   return { answer, cancel: job.cancel };
 }

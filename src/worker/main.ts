@@ -3,6 +3,7 @@ import { readTable } from '../domain/csv/table.ts';
 import { layOut } from '../domain/lineage/layout.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import { forecastAll, sumLives } from '../domain/survival/life-sums.ts';
+import { packForecasts, unpackLives, unpackMoulds } from '../domain/survival/packed.ts';
 import { openBackup } from './open-backup.ts';
 import { JOB_READS, type Jobs, type Reply, type Request } from './protocol.ts';
 
@@ -31,9 +32,9 @@ function planList({ text, delimiter, known, reading, today }: Jobs['import']['as
 }
 
 function sumUp({ sums, moulds }: Jobs['life']['asks']): Jobs['life']['gives'] {
-  const made = sums.map((sum) => ('posterior' in sum ? undefined : sumLives(sum)));
+  const made = sums.map((sum) => ('posterior' in sum ? undefined : sumLives(unpackLives(sum.lives))));
   const posteriors = sums.map((sum, i) => ('posterior' in sum ? sum.posterior : (made[i]?.posterior ?? [])));
-  return { sums: made, forecasts: forecastAll(posteriors, moulds) };
+  return { sums: made, forecasts: packForecasts(forecastAll(posteriors, unpackMoulds(moulds))) };
 }
 
 type Answer = Jobs[Request['job']]['gives'] | Problem;

@@ -9,7 +9,8 @@ import type { Member } from '../domain/lineage/family.ts';
 import type { Picture } from '../domain/lineage/layout.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Problem } from '../domain/problem.ts';
-import type { LifeSum, LivesToSum, ShotForecast, ToForecast } from '../domain/survival/life-sums.ts';
+import type { LifeSum } from '../domain/survival/life-sums.ts';
+import type { Packed } from '../domain/survival/packed.ts';
 import type { Posterior } from '../domain/survival/posterior.ts';
 
 /** What the first rows of a list show, before anything is planned. */
@@ -57,11 +58,11 @@ export interface Jobs {
   life: {
     readonly asks: {
       /** Lives to sum, or the belief already known from them. */
-      readonly sums: readonly (LivesToSum | { readonly posterior: Posterior })[];
-      readonly moulds: readonly ToForecast[];
+      readonly sums: readonly ({ readonly lives: Packed } | { readonly posterior: Posterior })[];
+      readonly moulds: Packed;
     };
     /** Undefined in place of a sum that was known. */
-    readonly gives: { readonly sums: readonly (LifeSum | undefined)[]; readonly forecasts: readonly ShotForecast[] };
+    readonly gives: { readonly sums: readonly (LifeSum | undefined)[]; readonly forecasts: Packed };
   };
   lineage: { readonly asks: { readonly members: readonly Member[] }; readonly gives: Picture };
 }

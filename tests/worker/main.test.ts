@@ -5,6 +5,7 @@ import { knownOf } from '../../src/domain/csv/known.ts';
 import { makeJournal } from '../../src/domain/journal.ts';
 import { EMPTY_SHELF } from '../../src/domain/shelf.ts';
 import { forecastAll, sumLives } from '../../src/domain/survival/life-sums.ts';
+import { packForecasts, packLives, packMoulds, unpackForecasts } from '../../src/domain/survival/packed.ts';
 import type { Reply, Request } from '../../src/worker/protocol.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { planImport, tableOf } from '../support/import.ts';
@@ -78,9 +79,13 @@ test('lives are summed and moulds forecast as they would be in the page; a belie
     { sum: 0, shots: 60, expected: 80, more: 10 },
   ];
   const sum = sumLives(lives);
-  const [told] = ask({ job: 'life', asks: { sums: [lives, { posterior: sum.posterior }], moulds } });
+  const [told] = ask({
+    job: 'life',
+    asks: { sums: [{ lives: packLives(lives) }, { posterior: sum.posterior }], moulds: packMoulds(moulds) },
+  });
   const forecasts = forecastAll([sum.posterior, sum.posterior], moulds);
-  expect(told).toEqual({ answer: { sums: [structuredClone(sum), undefined], forecasts } });
+  expect(told).toEqual({ answer: { sums: [structuredClone(sum), undefined], forecasts: packForecasts(forecasts) } });
+  expect(unpackForecasts(packForecasts(forecasts))).toEqual(forecasts);
   expect(forecasts[2]).toEqual(forecasts[0]);
 });
 

@@ -40,7 +40,7 @@ export function sumLives({ lives, expected }: LivesToSum): LifeSum {
 /** Points of the table that forecasts of many moulds are read from, closer together for young moulds. */
 const POINTS = 32;
 /** Belief that many moulds can do without: it moves no chance by more than this. */
-const SPARED = 1e-4;
+const SPARED = 5e-4;
 
 /** Shots left, in parts of the expected life, at rising ages. */
 interface LeftTable {
@@ -49,7 +49,7 @@ interface LeftTable {
 }
 
 /**
- * Forecasts of many moulds: the chances reckoned for each, to 1 in 10,000; the shots left read from a table between its nearest points, to
+ * Forecasts of many moulds: the chances reckoned for each, to 1 in 2,000; the shots left read from a table between its nearest points, to
  * a hundredth or so. Searching for the shots left of every mould by itself would cost ten times as much.
  */
 export function forecastAll(posteriors: readonly Posterior[], moulds: readonly ToForecast[]): readonly ShotForecast[] {
