@@ -12,6 +12,7 @@ import { firstAnswer, labelFigures } from './label-figures.ts';
 import type { LifeTimes } from './life.ts';
 import { benchLighthouse } from './lighthouse.ts';
 import { benchPeers } from './peers.ts';
+import { benchLineage } from './lineage.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
@@ -41,6 +42,7 @@ export async function main({ siteDir, appDir, part }: { siteDir: string; appDir:
     const bench = { url: server.url, chrome };
     if (wants('first load')) figures.push(firstLoad(appDir));
     if (wants('studio')) figures.push(...(await studios(bench)));
+    if (wants('lineage')) figures.push(await benchLineage(bench, SLOWDOWN));
     if (wants('labels')) figures.push(...labelFigures(await benchDecode()));
     if (wants('calibration')) figures.push(...calibration());
     if (wants('lighthouse')) figures.push(...(await benchLighthouse(server.url, chrome)));

@@ -12,6 +12,7 @@ import { chance } from '../support/chance.ts';
 import { drawCodes } from '../support/codes.ts';
 import { labelModules, paintLabel, toImageData } from '../support/label-picture.ts';
 import { type LifeTimes, timeLife } from './life.ts';
+import { bigFamily } from './family.ts';
 import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
 import { bigStudio, type StudioSize } from './studio.ts';
 
@@ -87,6 +88,16 @@ const bench = {
     mine.close();
     db.close();
     return { ours: median(ours), plain: median(plain) };
+  },
+
+  /** Restores a lineage of so many things into the app's own database. Gives the original's id. */
+  async family(name: string, things: number): Promise<string> {
+    const entries = bigFamily(things);
+    const keeper = await bench.keeper(name);
+    const joined = await keeper.join(entries);
+    keeper.close();
+    if (isProblem(joined)) throw new Error(joined.says);
+    return entries[0]?.id ?? '';
   },
 
   async soundMoulds(name: string, count: number): Promise<string[]> {
