@@ -18,8 +18,6 @@ export interface LineagePage {
   /** Those that the picture shows: piles of which nothing is left and nothing came are left to the list. */
   readonly drawn: readonly Member[];
   readonly outline: readonly Branch[];
-  /** Whether the family is more than its own line. */
-  readonly hasMore: boolean;
 }
 
 /** Where a thing came from and what came of it; undefined for what has no lineage. */
@@ -33,7 +31,6 @@ export function lineagePageOf(shelf: Shelf, id: string, reach: Reach): LineagePa
     says: generationInWords(thing, generation),
     drawn: drawnOf(shelf, members, id),
     outline: outlineOf(members),
-    hasMore: reach === 'family' || familyOf(shelf, id, 'family').length > members.length,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Shelf } from '../shelf.ts';
 import { ancestorsOf, descendantsOf, parentsOf } from './descent.ts';
-import { generationOf, hasUnknownParent } from './generation.ts';
+import { type Generation, generationOf, hasUnknownParent } from './generation.ts';
 import { type Kin, type KinNoun, kinOf } from './kin.ts';
 
 /** `line`: what a thing came from and what came of it. `family`: everything that came of the same originals. */
@@ -37,6 +37,7 @@ export function familyOf(shelf: Shelf, id: string, reach: Reach): readonly Membe
 function inOrder(shelf: Shelf, ids: ReadonlySet<string>): readonly Member[] {
   const members: Member[] = [];
   const done = new Set<string>();
+  const seen = new Map<string, Generation>();
   const put = (member: Member) => {
     if (done.has(member.id)) return;
     done.add(member.id);
@@ -48,14 +49,20 @@ function inOrder(shelf: Shelf, ids: ReadonlySet<string>): readonly Member[] {
     if (!thing) return put({ id, noun: 'unknown', parents: [], generation: 0 });
     const known = parentsOf(shelf, thing).filter((parent) => ids.has(parent));
     known.forEach(visit);
-    put(memberOf(shelf, thing, known, put));
+    put(memberOf(shelf, thing, known, put, seen));
   };
   [...ids].sort().forEach(visit);
   return members;
 }
 
-function memberOf(shelf: Shelf, thing: Kin, known: readonly string[], put: (member: Member) => void): Member {
-  const generation = generationOf(shelf, thing.id)?.count ?? 0;
+function memberOf(
+  shelf: Shelf,
+  thing: Kin,
+  known: readonly string[],
+  put: (member: Member) => void,
+  seen: Map<string, Generation>,
+): Member {
+  const generation = generationOf(shelf, thing.id, seen)?.count ?? 0;
   if (parentsOf(shelf, thing).length > 0 || !hasUnknownParent(shelf, thing))
     return { id: thing.id, noun: thing.noun, parents: known, generation };
   const above = unknownAbove(thing.id);

@@ -12,10 +12,10 @@ export interface Generation {
   readonly isLeast: boolean;
 }
 
-/** Undefined for what has no lineage, such as a drawer. */
-export function generationOf(shelf: Shelf, id: string): Generation | undefined {
+/** Undefined for what has no lineage, such as a drawer. `seen` keeps what was counted on the way, for whoever asks of many things. */
+export function generationOf(shelf: Shelf, id: string, seen = new Map<string, Generation>()): Generation | undefined {
   const thing = kinOf(shelf, id);
-  return thing && of(shelf, thing, new Map());
+  return thing && of(shelf, thing, seen);
 }
 
 function of(shelf: Shelf, thing: Kin, seen: Map<string, Generation>): Generation {
@@ -58,9 +58,8 @@ export function generationInWords(thing: Kin, { count, isLeast }: Generation): s
   const number = isLeast && count > 0 ? `Generation ${count} at least` : `Generation ${count}`;
   if (thing.noun === 'mould')
     return `${number}: moulded from ${count > 1 ? copyOf(count - 1) : isLeast ? 'what is taken for an original' : 'the original'}.${begins}`;
-  return count === 0
-    ? `${number}: ${isLeast ? 'taken for an original' : 'an original'}.${begins}`
-    : `${number}: ${copyOf(count)}.${begins}`;
+  if (count === 0) return `${number}: ${isLeast ? 'taken for an original' : 'an original'}.${begins}`;
+  return `${number}: ${count === 1 && !isLeast ? 'a copy of the original' : copyOf(count)}.${begins}`;
 }
 
 function copyOf(times: number): string {

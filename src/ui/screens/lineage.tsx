@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { REACHES, type Reach } from '../../domain/lineage/family.ts';
 import type { Picture } from '../../domain/lineage/layout.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
@@ -29,14 +29,12 @@ export function LineageScreen({ id }: { id: string }) {
     <Screen title={`Lineage: ${page.title}`}>
       <p class="lineage-says">{page.says}</p>
       <Drawn page={page} here={id} />
-      {page.hasMore && (
-        <Choices
-          legend="How much of it"
-          options={REACHES.map((value) => ({ value, word: REACH_WORD[value] }))}
-          picked={[reach]}
-          onPick={([picked]) => picked && setReach(picked)}
-        />
-      )}
+      <Choices
+        legend="How much of it"
+        options={REACHES.map((value) => ({ value, word: REACH_WORD[value] }))}
+        picked={[reach]}
+        onPick={([picked]) => picked && setReach(picked)}
+      />
       <Listed page={page} here={id} />
       <p>
         <LinkButton href={addressOf(thing)}>To the {NOUN_WORD[thing.noun]}</LinkButton>
@@ -47,7 +45,8 @@ export function LineageScreen({ id }: { id: string }) {
 
 function Drawn({ page, here }: { page: LineagePage; here: string }) {
   const [drawn, setDrawn] = useState<Picture | Problem | undefined>();
-  useEffect(() => {
+  // Before this is painted: the worker takes a while to start.
+  useLayoutEffect(() => {
     const drawing = drawLineage(page.drawn);
     void drawing.picture.then((picture) => picture && setDrawn(picture));
     return drawing.cancel;
