@@ -11,8 +11,8 @@ import { firstLoad } from './first-load.ts';
 import { firstAnswer, labelFigures } from './label-figures.ts';
 import type { LifeTimes } from './life.ts';
 import { benchLighthouse } from './lighthouse.ts';
-import { benchPeers } from './peers.ts';
 import { benchLineage } from './lineage.ts';
+import { benchPeers } from './peers.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
@@ -24,7 +24,7 @@ const SLOWDOWN = 4;
 const STUDIO = 'mouldkeep';
 
 /** What `--part` can name. */
-const PARTS = ['first load', 'studio', 'labels', 'calibration', 'lighthouse', 'peers'] as const;
+const PARTS = ['first load', 'studio', 'lineage', 'labels', 'calibration', 'lighthouse', 'peers'] as const;
 
 interface Bench {
   readonly url: string;

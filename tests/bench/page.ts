@@ -11,8 +11,8 @@ import { thingsOf } from '../../src/store/shelf-rows.ts';
 import { chance } from '../support/chance.ts';
 import { drawCodes } from '../support/codes.ts';
 import { labelModules, paintLabel, toImageData } from '../support/label-picture.ts';
-import { type LifeTimes, timeLife } from './life.ts';
 import { bigFamily } from './family.ts';
+import { type LifeTimes, timeLife } from './life.ts';
 import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
 import { bigStudio, type StudioSize } from './studio.ts';
 
