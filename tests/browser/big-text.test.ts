@@ -62,6 +62,10 @@ describe.each([
       for (const each of await cutText(page)) wrong.push(`${hash}: ${each}`);
       if (size === '100%') for (const each of await smallText(page)) wrong.push(`${hash}: ${each}`);
     }
+    await goTo(page, `#/draw/${demoShelf.things.place.get(workingMould.at as never)?.in}`);
+    await page.locator('.draw-one').first().click();
+    await page.getByRole('button', { name: 'Size', exact: true }).click();
+    for (const each of await cutText(page)) wrong.push(`sizes of fronts: ${each}`);
     expect(wrong).toEqual([]);
     app.assertQuiet();
   });

@@ -76,6 +76,15 @@ async function watchCameras(page: Page): Promise<void> {
   });
 }
 
+/** Counts how often the page asks for a camera. */
+function countAsked(): void {
+  const page = Object.assign(window, { asked: 0 });
+  navigator.mediaDevices.getUserMedia = () => {
+    page.asked += 1;
+    return Promise.reject(new DOMException('', 'NotFoundError'));
+  };
+}
+
 /** As when another app comes to the front: headless browsers never hide a page by themselves. */
 async function showPage(page: Page, state: 'hidden' | 'visible'): Promise<void> {
   await page.evaluate((now) => {
@@ -191,8 +200,10 @@ describe('without a camera', () => {
   });
 
   test('a label’s link opens its thing, and one with a slip says so', async () => {
-    app = await openApp({ demo: true, path: `#/c/${mould.code}` });
+    app = await openApp({ demo: true, path: `#/c/${mould.code}`, prepare: (context) => context.addInitScript(countAsked) });
     await opened(app.page, `#/mould/${mould.id}`);
+    // Nobody is asked for the camera when the address has said it all.
+    expect(await app.page.evaluate(() => (window as unknown as { asked: number }).asked)).toBe(0);
     await app.page.goto(`${app.url}?demo#/c/${mould.code.slice(0, 7)}*`);
     await app.page.getByRole('alert').first().waitFor();
     app.assertQuiet();

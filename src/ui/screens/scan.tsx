@@ -27,6 +27,8 @@ export function ScanScreen({ code }: { code?: string }) {
   const [read, setRead] = useState<Code | undefined>();
   const [linkProblem, setLinkProblem] = useState<Problem | undefined>();
   const [said, setSaid] = useState('');
+  /** A label that came with the address is looked up first: the camera is neither asked for nor switched on for it. */
+  const [isLooking, setLooking] = useState(code !== undefined);
 
   useEffect(
     () => () => {
@@ -37,8 +39,9 @@ export function ScanScreen({ code }: { code?: string }) {
   useEffect(() => {
     if (code === undefined) return;
     const parsed = parseCode(code);
-    if (isProblem(parsed)) setLinkProblem(parsed);
-    else take(parsed);
+    if (!isProblem(parsed)) return take(parsed);
+    setLinkProblem(parsed);
+    setLooking(false);
   }, [code]);
 
   function open(thing: Thing): void {
@@ -53,7 +56,10 @@ export function ScanScreen({ code }: { code?: string }) {
     setLinkProblem(undefined);
     const [first, ...others] = findCode(shelf, scanned);
     if (first && others.length === 0) open(first.thing);
-    else setRead(scanned);
+    else {
+      setRead(scanned);
+      setLooking(false);
+    }
   }
 
   useLabelTaker((scanned) => {
@@ -70,7 +76,7 @@ export function ScanScreen({ code }: { code?: string }) {
     >
       {said && <p role="status">{said}</p>}
       {linkProblem && <ProblemNote problem={linkProblem} />}
-      {read === undefined && (
+      {read === undefined && !isLooking && (
         <LabelReader
           onCode={take}
           nameOf={(code) => findCode(shelf, code)[0]?.title ?? 'on nothing here'}

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { addShared, dropShared, type SharedPicture, sharedPictures } from '../../actions/shared-pictures.ts';
 import type { ThingId } from '../../domain/brand.ts';
@@ -23,6 +24,7 @@ import '../styles/shared-pictures.css';
 /** A period has no looks. */
 const PICTURED = NOUNS.filter((noun) => noun !== 'period');
 const RECENT = 4;
+const TITLE = 'What is on this picture?';
 
 /** Pictures sent here from another app: each is shown until somebody says what it is of. */
 export function SharedScreen(_: object) {
@@ -32,28 +34,41 @@ export function SharedScreen(_: object) {
   }, []);
   const refused = Number(route.value.query.get('refused') ?? 0);
   const [picture, ...others] = pictures ?? [];
-  return (
-    <Screen title="What is on this picture?">
-      {refused > 0 && (
-        <ProblemNote
-          problem={problem(
-            `${sayCount(refused, 'file')} could not be taken: only pictures of up to 60 MB, and twenty at once.`,
-            'Nothing was changed. The file is still where it was shared from.',
-          )}
-        />
+  const notice = refused > 0 && (
+    <ProblemNote
+      problem={problem(
+        `${sayCount(refused, 'file')} could not be taken: only pictures of up to 60 MB, and twenty at once.`,
+        'Nothing was changed. The file is still where it was shared from.',
       )}
+    />
+  );
+  if (picture)
+    return (
+      <OnePicture key={picture.address} picture={picture} waiting={others.length} onDone={() => setPictures(others)}>
+        {notice}
+      </OnePicture>
+    );
+  return (
+    <Screen title={TITLE}>
+      {notice}
       {!pictures && <p class="wait">Fetching the picture…</p>}
-      {pictures && !picture && (
+      {pictures && (
         <Empty title="No picture waits here" actions={<LinkButton href="#/">To the shelves</LinkButton>}>
           <p>Share a photo with Mouldkeep from the phone’s gallery, and say here what it is of.</p>
         </Empty>
       )}
-      {picture && <OnePicture key={picture.address} picture={picture} waiting={others.length} onDone={() => setPictures(others)} />}
     </Screen>
   );
 }
 
-function OnePicture({ picture, waiting, onDone }: { picture: SharedPicture; waiting: number; onDone: () => void }) {
+interface OneProps {
+  picture: SharedPicture;
+  waiting: number;
+  onDone: () => void;
+  children: ComponentChildren;
+}
+
+function OnePicture({ picture, waiting, onDone, children }: OneProps) {
   const deps = useDeps();
   const shelf = useShelf();
   const save = useSave();
@@ -65,69 +80,76 @@ function OnePicture({ picture, waiting, onDone }: { picture: SharedPicture; wait
     onDone();
   };
   return (
-    <div class="shared">
-      <SharedLook blob={picture.blob} />
-      {waiting > 0 && <p>{sayCount(waiting, 'more picture')} after this one.</p>}
-      <ThingPicker
-        label="The thing it is of"
-        nouns={PICTURED.filter((noun) => noun !== 'place')}
-        value={values.of}
-        onPick={(of) => set({ of })}
-        hasScan={false}
-        hint={chosen ? '' : 'Scan its label, or type a few letters of its name.'}
-      />
-      {!chosen && (
+    <Screen
+      title={TITLE}
+      actions={
         <>
           <Button
+            look="main"
+            disabled={!chosen || save.isBusy}
             onClick={() =>
-              requestScan({
-                purpose: 'Scan what is on the picture',
-                onThing: (thing) => {
-                  set({ of: thing.id });
-                  return undefined;
+              save.run(
+                () => addShared(deps, picture, values.of as ThingId),
+                () => {
+                  done();
+                  return `Photo added to ${titleOf(shelf, chosen)}.`;
                 },
-              })
+              )
             }
           >
-            <Icon name="scan" /> Scan its label
+            Add the photo
           </Button>
-          {recent.length > 0 && (
-            <section>
-              <h2 class="section">Worked with lately</h2>
-              <ul class="picker-list">
-                {recent.map((choice) => (
-                  <li key={choice.id}>
-                    <button type="button" class="picker-choice" onClick={() => set({ of: choice.id })}>
-                      <span class="row-title">{choice.title}</span>
-                      {choice.detail && <span class="row-detail">{choice.detail}</span>}
-                    </button>
-                  </li>
-                ))}
-              </ul>
-            </section>
-          )}
+          <Button onClick={() => void dropShared(picture).then(done)}>Do not keep it</Button>
         </>
-      )}
-      <SaveProblem save={save} />
-      <div class="button-row">
-        <Button
-          look="main"
-          disabled={!chosen || save.isBusy}
-          onClick={() =>
-            save.run(
-              () => addShared(deps, picture, values.of as ThingId),
-              () => {
-                done();
-                return `Photo added to ${titleOf(shelf, chosen)}.`;
-              },
-            )
-          }
-        >
-          Add the photo
-        </Button>
-        <Button onClick={() => void dropShared(picture).then(done)}>Do not keep it</Button>
+      }
+    >
+      {children}
+      <div class="shared">
+        <SharedLook blob={picture.blob} />
+        {waiting > 0 && <p>{sayCount(waiting, 'more picture')} after this one.</p>}
+        <ThingPicker
+          label="The thing it is of"
+          nouns={PICTURED.filter((noun) => noun !== 'place')}
+          value={values.of}
+          onPick={(of) => set({ of })}
+          hasScan={false}
+          hint={chosen ? '' : 'Scan its label, or type a few letters of its name.'}
+        />
+        {!chosen && (
+          <>
+            <Button
+              onClick={() =>
+                requestScan({
+                  purpose: 'Scan what is on the picture',
+                  onThing: (thing) => {
+                    set({ of: thing.id });
+                    return undefined;
+                  },
+                })
+              }
+            >
+              <Icon name="scan" /> Scan its label
+            </Button>
+            {recent.length > 0 && (
+              <section>
+                <h2 class="section">Worked with lately</h2>
+                <ul class="picker-list">
+                  {recent.map((choice) => (
+                    <li key={choice.id}>
+                      <button type="button" class="picker-choice" onClick={() => set({ of: choice.id })}>
+                        <span class="row-title">{choice.title}</span>
+                        {choice.detail && <span class="row-detail">{choice.detail}</span>}
+                      </button>
+                    </li>
+                  ))}
+                </ul>
+              </section>
+            )}
+          </>
+        )}
+        <SaveProblem save={save} />
       </div>
-    </div>
+    </Screen>
   );
 }
 
