@@ -8,5 +8,5 @@ export async function dropPhotos(
   photos: readonly Sha256[],
 ): Promise<Problem | undefined> {
   const unnamed = photos.filter((sha) => !drafts.names(sha));
-  return unnamed.length > 0 ? keeper.dropPictures(unnamed) : undefined;
+  return unnamed.length > 0 ? (await keeper.vault()).alone(() => keeper.dropPictures(unnamed)) : undefined;
 }

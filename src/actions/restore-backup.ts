@@ -28,6 +28,10 @@ export async function restoreBackup(
   tell: (progress: Progress) => void,
 ): Promise<number | Problem> {
   if (deps.isDemo) return NOT_IN_DEMO;
+  return (await deps.keeper.vault()).alone(() => restore(deps, opened, way, tell));
+}
+
+async function restore(deps: Needed, opened: OpenedBackup, way: Way, tell: (progress: Progress) => void): Promise<number | Problem> {
   const { keeper, today } = deps;
   const added: Sha256[] = [];
   const wrong = await takePictures(deps, opened, added, tell);
@@ -41,11 +45,13 @@ export async function restoreBackup(
 
 async function takePictures(
   { keeper }: Needed,
-  { file, pictures, freshPictures }: OpenedBackup,
+  { file, pictures }: OpenedBackup,
   added: Sha256[],
   tell: (progress: Progress) => void,
 ): Promise<Problem | undefined> {
-  const wanted = pictures.filter(({ sha }) => freshPictures.has(sha));
+  // Asked again: another tab may have thrown one away since the backup was looked at.
+  const here = await (await keeper.vault()).known(pictures.map(({ sha }) => sha));
+  const wanted = pictures.filter(({ sha }) => !here.has(sha));
   let batch: Picture[] = [];
   let bytes = 0;
   const write = async () => {

@@ -7,7 +7,14 @@ export async function unnamedPictures({ keeper, drafts }: Pick<Deps, 'keeper' | 
   return (await keeper.vault()).unnamed(drafts.names);
 }
 
-/** Throws them away, but for those that have come to be named meanwhile. */
-export async function sweepPictures(deps: Pick<Deps, 'keeper' | 'drafts'>): Promise<Problem | undefined> {
-  return deps.keeper.dropPictures(await unnamedPictures(deps));
+/**
+ * Throws those of these pictures away that still nothing names. Only what was found before: a photo taken in another tab just now is not named
+ * yet either. Waits until a backup that another tab is taking in is whole.
+ */
+export async function sweepPictures(deps: Pick<Deps, 'keeper' | 'drafts'>, found: readonly Sha256[]): Promise<Problem | undefined> {
+  const vault = await deps.keeper.vault();
+  return vault.alone(async () => {
+    const unnamed = new Set(await unnamedPictures(deps));
+    return deps.keeper.dropPictures(found.filter((sha) => unnamed.has(sha)));
+  });
 }

@@ -1,5 +1,5 @@
 import { saveFile } from '../device/files.ts';
-import { printPage } from '../device/print-page.ts';
+import { printPage } from '../device/print.ts';
 import type { Day } from '../domain/brand.ts';
 import { writeSheet } from '../domain/csv/write.ts';
 import { fold } from '../domain/folding.ts';

@@ -1,6 +1,7 @@
 import type { Day, Sha256 } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
 import type { Problem } from '../domain/problem.ts';
+import { alone } from './alone.ts';
 import { copyStudio, namesIn, type StudioCopy } from './copy.ts';
 import { storageProblem } from './failure.ts';
 import { forgetReplaced, type Replaced, readReplaced, replacedEntries, replaceStudio } from './replaced.ts';
@@ -22,6 +23,8 @@ export interface Vault {
   known(shas: readonly Sha256[]): Promise<ReadonlySet<Sha256>>;
   /** Pictures that neither an entry, nor what was replaced, nor `isHeld` names: what forms that were given up left behind. */
   unnamed(isHeld: (sha: Sha256) => boolean): Promise<readonly Sha256[]>;
+  /** Keeps pictures that nothing names yet from being thrown away in another tab: both take their turn here. */
+  alone<T>(job: () => Promise<T>): Promise<T>;
 }
 
 interface Inner {
@@ -43,6 +46,7 @@ export function openVault(db: MouldkeepDb, device: string, { inTurn, adopt }: In
     replaced: () => readReplaced(db),
     bringBack: (on) => change(async () => ((await readReplaced(db)) ? replaceStudio(db, await replacedEntries(db), on) : undefined)),
     forget: () => forgetReplaced(db).then(() => undefined, storageProblem),
+    alone: (job) => alone(db.name, job),
     known: async (shas) => new Set((await db.pictures.where('sha').anyOf(shas).primaryKeys()) as Sha256[]),
     unnamed: (isHeld) =>
       db.transaction('r', db.tail, db.pages, db.meta, db.pictures, async () => {

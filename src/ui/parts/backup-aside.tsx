@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { bringBack, letGo, type Replaced, replacedStudio } from '../../actions/restore-backup.ts';
 import { sweepPictures, unnamedPictures } from '../../actions/sweep-pictures.ts';
+import type { Sha256 } from '../../domain/brand.ts';
 import { dayInWords } from '../../domain/day-words.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
@@ -15,7 +16,7 @@ export function KeptAside() {
   const deps = useDeps();
   const shelf = useShelf();
   const [replaced, setReplaced] = useState<Replaced | undefined>();
-  const [unnamed, setUnnamed] = useState(0);
+  const [unnamed, setUnnamed] = useState<readonly Sha256[]>([]);
   const [isBusy, setBusy] = useState(false);
   const [isLettingGo, setLettingGo] = useState(false);
   const [looks, setLooks] = useState(0);
@@ -25,7 +26,7 @@ export function KeptAside() {
       ([found, pictures]) => {
         if (isGone) return;
         setReplaced(found);
-        setUnnamed(pictures.length);
+        setUnnamed(pictures);
       },
       () => undefined,
     );
@@ -63,11 +64,11 @@ export function KeptAside() {
           </div>
         </section>
       )}
-      {unnamed > 0 && (
+      {unnamed.length > 0 && (
         <section class="card">
           <h2>Pictures that nothing names</h2>
-          <p>{sayCount(unnamed, 'picture')} from forms that were given up. No entry, and no form kept for later, names them.</p>
-          <Button disabled={isBusy} onClick={() => void run(() => sweepPictures(deps), 'Cleared away.')}>
+          <p>{sayCount(unnamed.length, 'picture')} from forms that were given up. No entry, and no form kept for later, names them.</p>
+          <Button disabled={isBusy} onClick={() => void run(() => sweepPictures(deps, unnamed), 'Cleared away.')}>
             Clear them away
           </Button>
         </section>
