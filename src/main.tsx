@@ -43,9 +43,10 @@ function askOnceSomethingIsKept({ keeper, settings, askToPersist }: Deps): void 
 async function start(): Promise<void> {
   const root = document.getElementById('app');
   if (!root) return;
-  let clearEarly = (): void => undefined;
+  let clearEarly = (): void => root.replaceChildren();
   const draw = (screen: ComponentChild) => {
     clearEarly();
+    clearEarly = () => undefined;
     render(screen, root);
   };
   const isDemo = new URLSearchParams(window.location.search).has('demo');
@@ -65,7 +66,7 @@ async function start(): Promise<void> {
       by: () => who(),
       whenIdle,
       early: (fronts) => {
-        clearEarly = earlyFronts(root, fronts);
+        clearEarly = earlyFronts(root, fronts) ?? clearEarly;
       },
     }),
   ]);

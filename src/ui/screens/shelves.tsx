@@ -170,19 +170,19 @@ let early: Fronts | undefined;
 
 /**
  * Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. It stands on a
- * stage of its own, so that whatever goes wrong with it, the app can be drawn. Gives how to clear it away.
+ * stage of its own, so that whatever goes wrong with it, the app can be drawn. Gives how to clear it away; undefined when nothing was drawn.
  */
-export function earlyFronts(root: HTMLElement, remembered: unknown): () => void {
+export function earlyFronts(root: HTMLElement, remembered: unknown): (() => void) | undefined {
   const { parts } = route.value;
   const { shape, fronts } = (remembered ?? {}) as { readonly shape?: number; readonly fronts?: Fronts };
-  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return () => undefined;
+  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return undefined;
   const stage = document.createElement('div');
   root.replaceChildren(stage);
   try {
     render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, stage);
   } catch {
     stage.remove();
-    return () => undefined;
+    return undefined;
   }
   early = fronts;
   return () => {
