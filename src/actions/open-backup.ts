@@ -2,7 +2,7 @@ import { type OpenedStudio, type Progress, startJob } from '../device/worker-cli
 import { Comparison, type Difference } from '../domain/backup/compare.ts';
 import type { Sha256 } from '../domain/brand.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
-import { CopyMoved } from '../store/copy.ts';
+import { CopyMoved } from '../store/pages.ts';
 import type { Deps } from './deps.ts';
 
 /** What a backup holds, beside what is here, before any of it is taken in. */

@@ -1,7 +1,7 @@
 import type { Sha256 } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
 import type { Picture } from '../domain/picture.ts';
-import { entriesOf } from './pages.ts';
+import { entriesOf, journalRows } from './pages.ts';
 import type { MouldkeepDb } from './schema.ts';
 
 /** The studio as it was at one moment, read a page and a picture at a time: never all of it is in memory. */
@@ -17,9 +17,6 @@ export interface StudioCopy {
   picture(sha: Sha256): Promise<Picture | undefined>;
 }
 
-/** Another studio was put in this one's place while it was being read. */
-export class CopyMoved extends Error {}
-
 const SHA = /"([0-9a-f]{64})"/g;
 
 /** Names of all pictures that a row's text names. */
@@ -27,23 +24,11 @@ export function namesIn(text: string, into: Set<Sha256>): void {
   for (const [, sha] of text.matchAll(SHA)) into.add(sha as Sha256);
 }
 
-/** Pages are never changed once written, so their keys and the tail, taken at one moment, are the journal of that moment. */
 export async function copyStudio(db: MouldkeepDb, device: string): Promise<StudioCopy> {
-  const { keys, tail } = await db.transaction('r', db.pages, db.tail, async () => ({
-    keys: await db.pages.toCollection().primaryKeys(),
-    tail: await db.tail.toArray(),
-  }));
-  async function* rows(): AsyncGenerator<{ readonly text: string }> {
-    for (const key of keys) {
-      const page = await db.pages.get(key);
-      if (!page) throw new CopyMoved();
-      yield page;
-    }
-    yield* tail;
-  }
+  const rows = await journalRows(db);
   let entries = 0;
   const named = new Set<Sha256>();
-  for await (const row of rows()) {
+  for await (const row of rows.read()) {
     entries += entriesOf(row).length;
     namesIn(row.text, named);
   }
@@ -55,7 +40,7 @@ export async function copyStudio(db: MouldkeepDb, device: string): Promise<Studi
     pictures,
     absent: named.size - pictures.length,
     async *pages() {
-      for await (const row of rows()) yield entriesOf(row);
+      for await (const row of rows.read()) yield entriesOf(row);
     },
     async picture(sha) {
       const [whole, thumb] = await Promise.all([db.pictures.get(sha), db.thumbs.get(sha)]);

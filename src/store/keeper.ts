@@ -11,7 +11,7 @@ import { codesOf } from './codes.ts';
 import { storageProblem } from './failure.ts';
 import { Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
-import { entriesOf, type History, readHistory, readJournal } from './pages.ts';
+import { entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
@@ -57,6 +57,8 @@ export interface Keeper {
   isTakenBack(action: EntryId): boolean;
   history(id: ThingId, wanted: number): Promise<History>;
   journal(): Promise<readonly Entry[]>;
+  /** The same a row at a time, each the text of a list of entries, for a worker to read. Throws when the studio is replaced meanwhile. */
+  journalTexts(): AsyncGenerator<string>;
   /** Throws the stored shelf away and sums the journal afresh. */
   refold(): Promise<Problem | undefined>;
   /** Seals the older entries of the tail into a page, when there are enough of them. */
@@ -215,6 +217,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     isTakenBack: (action) => takenBackBy(held.tail).has(action),
     history: (id, wanted) => readHistory(db, id, wanted),
     journal: () => readJournal(db),
+    journalTexts: () => journalTexts(db),
     refold: () => safely(() => inTurn(refoldAll)),
     seal: () =>
       quietly(async () => {

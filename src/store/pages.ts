@@ -29,6 +29,36 @@ export async function readJournal(db: MouldkeepDb): Promise<Entry[]> {
   return inOrder(rows.flatMap(entriesOf));
 }
 
+/** Another studio was put in this one's place while it was being read. */
+export class CopyMoved extends Error {}
+
+interface JournalRow {
+  readonly text: string;
+}
+
+/** Pages are never changed once written, so their keys and the tail, taken at one moment, are the journal of that moment. */
+export async function journalRows(db: MouldkeepDb): Promise<{ read(): AsyncGenerator<JournalRow> }> {
+  const { keys, tail } = await db.transaction('r', db.pages, db.tail, async () => ({
+    keys: await db.pages.toCollection().primaryKeys(),
+    tail: await db.tail.toArray(),
+  }));
+  return {
+    async *read() {
+      for (const key of keys) {
+        const page = await db.pages.get(key);
+        if (!page) throw new CopyMoved();
+        yield page;
+      }
+      yield* tail;
+    },
+  };
+}
+
+/** The journal a row at a time, as text: for a worker to read, so that the page never has all of it to parse. Throws CopyMoved. */
+export async function* journalTexts(db: MouldkeepDb): AsyncGenerator<string> {
+  for await (const { text } of (await journalRows(db)).read()) yield text;
+}
+
 export interface History {
   /** Newest first. */
   readonly entries: readonly Entry[];

@@ -6,6 +6,7 @@ import { forecastAll, sumLives } from '../domain/survival/life-sums.ts';
 import { packForecasts, unpackLives, unpackMoulds } from '../domain/survival/packed.ts';
 import { openBackup } from './open-backup.ts';
 import { JOB_READS, type Jobs, type Reply, type Request } from './protocol.ts';
+import { traceRows } from './trace-rows.ts';
 
 /** Rows of the list that the head shows. */
 const HEAD_ROWS = 6;
@@ -49,6 +50,8 @@ function answerTo(request: Request): Answer | Promise<Answer> {
       return openBackup(request.asks, (progress) => reply({ progress }));
     case 'life':
       return sumUp(request.asks);
+    case 'trace':
+      return traceRows(request.asks, (progress) => reply({ progress }));
     case 'lineage':
       return layOut(request.asks.members);
   }

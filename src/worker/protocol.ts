@@ -7,6 +7,7 @@ import type { Row } from '../domain/csv/table.ts';
 import type { Entry } from '../domain/entry.ts';
 import type { Member } from '../domain/lineage/family.ts';
 import type { Picture } from '../domain/lineage/layout.ts';
+import type { DoubtFrom, Trace } from '../domain/lineage/trace.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Problem } from '../domain/problem.ts';
 import type { LifeSum } from '../domain/survival/life-sums.ts';
@@ -64,6 +65,8 @@ export interface Jobs {
     /** Undefined in place of a sum that was known. */
     readonly gives: { readonly sums: readonly (LifeSum | undefined)[]; readonly forecasts: Packed };
   };
+  /** Rows of the journal, each the text of a list of entries; blobs, because handing those over copies nothing. */
+  trace: { readonly asks: { readonly rows: readonly Blob[]; readonly from: DoubtFrom }; readonly gives: Trace };
   lineage: { readonly asks: { readonly members: readonly Member[] }; readonly gives: Picture };
 }
 export type JobName = keyof Jobs;
@@ -74,6 +77,7 @@ export const JOB_READS: { readonly [J in JobName]: string } = {
   import: 'list',
   backup: 'backup',
   life: 'records of the moulds',
+  trace: 'journal',
   lineage: 'lineage',
 };
 

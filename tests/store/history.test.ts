@@ -3,10 +3,12 @@ import { IDBObjectStore } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { MouldId, ThingId } from '../../src/domain/brand.ts';
+import type { Entry } from '../../src/domain/entry.ts';
 import { inForce, inOrder } from '../../src/domain/fold.ts';
 import { mentions } from '../../src/domain/journal.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
-import { PAGE_ENTRIES } from '../../src/store/pages.ts';
+import { CopyMoved, PAGE_ENTRIES } from '../../src/store/pages.ts';
+import { MouldkeepDb } from '../../src/store/schema.ts';
 import { nextId } from '../support/builders.ts';
 import { aKeeper, freshName, mustBe, plainRows } from '../support/database.ts';
 import { aFailed, anInjected, aRecorded, aWithdrawn } from '../support/entry-builders.ts';
@@ -93,4 +95,22 @@ describe('a thing’s history', () => {
       { numRuns: 20 },
     );
   }, 60_000);
+});
+
+it('the journal comes a row at a time as text, and a page that went meanwhile is said', async () => {
+  const name = freshName();
+  keeper = await aKeeper(name);
+  const runs = Array.from({ length: 2 * PAGE_ENTRIES }, () => anInjected({ id: nextId() }));
+  mustBe(await keeper.join(runs));
+  mustBe(await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'failed', of: nextId() as string as ThingId, faults: ['flash'] }]));
+  const rows: Entry[][] = [];
+  for await (const text of keeper.journalTexts()) rows.push(JSON.parse(text));
+  expect(rows.map(({ length }) => length)).toEqual([PAGE_ENTRIES, PAGE_ENTRIES, 1]);
+  expect(rows.flat()).toEqual(await keeper.journal());
+  const texts = keeper.journalTexts();
+  await texts.next();
+  const db = new MouldkeepDb(name);
+  await db.pages.clear();
+  db.close();
+  await expect(texts.next()).rejects.toThrow(CopyMoved);
 });

@@ -1,8 +1,9 @@
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import type { Day } from '../../src/domain/brand.ts';
+import type { Day, MouldId } from '../../src/domain/brand.ts';
 import { guessColumns } from '../../src/domain/csv/guess.ts';
 import { knownOf } from '../../src/domain/csv/known.ts';
 import { makeJournal } from '../../src/domain/journal.ts';
+import { traceFrom } from '../../src/domain/lineage/trace.ts';
 import { EMPTY_SHELF } from '../../src/domain/shelf.ts';
 import { forecastAll, sumLives } from '../../src/domain/survival/life-sums.ts';
 import { packForecasts, packLives, packMoulds, unpackForecasts } from '../../src/domain/survival/packed.ts';
@@ -97,4 +98,18 @@ test.each([
   const [answer, ...more] = ask({ job, asks } as unknown as Request);
   expect(more).toEqual([]);
   expect(answer).toMatchObject({ answer: { says: expect.stringMatching(says), kept: expect.stringMatching(/Nothing was changed/) } });
+});
+
+test('a mould’s waxes are traced through rows of the journal, with words about progress; a row that is none comes back as a Problem', async () => {
+  const entries = aJournal();
+  const rows = [entries.slice(0, 3), entries.slice(3)].map((part) => new Blob([JSON.stringify(part)]));
+  const mould = entries.find((entry) => entry.kind === 'injected')?.mould;
+  const from = { mould: mould as MouldId };
+  ask({ job: 'trace', asks: { rows, from } });
+  const answer = traceFrom(entries, from);
+  expect(answer.made.most).toBeGreaterThan(0);
+  await vi.waitFor(() => expect(replies).toEqual([{ progress: { done: 1, total: 2 } }, { progress: { done: 2, total: 2 } }, { answer }]));
+  replies.length = 0;
+  ask({ job: 'trace', asks: { rows: [new Blob(['[{'])], from } });
+  await vi.waitFor(() => expect(replies).toMatchObject([{ answer: { says: 'The journal could not be worked through.' } }]));
 });

@@ -57,6 +57,8 @@ class Walk {
   private nowhere = EMPTY_POOL;
   private scrap = EMPTY_POOL;
   private readonly pools = new Map<string, Pool>();
+  /** Piles that doubtful pieces ever lay in. */
+  private readonly hadDoubt = new Set<string>();
   private readonly mouldOf = new Map<string, string | undefined>();
   private readonly flasks = new Map<string, { lots: readonly Lot[]; isPoured: boolean }>();
   private readonly gone: Gone[] = [];
@@ -141,6 +143,7 @@ class Walk {
 
   private add(id: string, pool: Pool): void {
     this.pools.set(id, join(this.pools.get(id) ?? EMPTY_POOL, pool));
+    if (pool.most > 0) this.hadDoubt.add(id);
   }
 
   private takeOff(id: string, pieces: number): Pool {
@@ -205,7 +208,9 @@ class Walk {
   private count({ of, pieces }: EntryOf<'counted'>): void {
     const pool = this.pools.get(of);
     if (!pool) return;
-    if (pieces >= pool.total) this.pools.set(of, { ...pool, total: pieces });
+    // More than the records knew of: an earlier count or taking was wrong, and what is found again may be doubtful where others are, or were.
+    const found = pieces - pool.total;
+    if (found >= 0) this.pools.set(of, { ...pool, total: pieces, most: pool.most + (this.hadDoubt.has(of) ? found : 0) });
     else this.takeOff(of, pool.total - pieces);
   }
 

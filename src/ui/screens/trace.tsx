@@ -1,11 +1,9 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { markDoubtful } from '../../actions/mark-doubtful.ts';
 import type { Day, MouldId } from '../../domain/brand.ts';
 import { dayInWords } from '../../domain/day-words.ts';
-import type { Entry } from '../../domain/entry.ts';
-import { traceFrom } from '../../domain/lineage/trace.ts';
+import type { DoubtFrom } from '../../domain/lineage/trace.ts';
 import { sayCount } from '../../domain/measure-words.ts';
-import { problem } from '../../domain/problem.ts';
 import type { Mould } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { parseTypedNumber } from '../../domain/typed-number.ts';
@@ -20,10 +18,12 @@ import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { TakeList } from '../parts/take-list.tsx';
 import { ThingRow } from '../parts/thing-row.tsx';
+import { Working } from '../parts/working.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
+import { useTrace } from '../use-trace.ts';
 
 const SINCE = ['day', 'shot', 'all'] as const;
 type Since = (typeof SINCE)[number];
@@ -44,17 +44,15 @@ export function TraceScreen({ id }: { id: string }) {
 function TraceOf({ mould }: { mould: Mould }) {
   const shelf = useShelf();
   const { values, set } = useDraft<TraceDraft>(`trace:${mould.id}`, () => ({ since: 'day', day: mould.runs?.at(-1)?.on ?? '', shot: '' }));
-  const { journal, isBroken } = useJournal();
   const typed = parseTypedNumber(values.shot);
   const shot = typeof typed === 'number' && Number.isInteger(typed) && typed > 0 ? typed : undefined;
-  const isAsked = values.since === 'all' || (values.since === 'day' ? values.day !== '' : shot !== undefined);
-  const page = useMemo(() => {
-    if (!journal || !isAsked) return undefined;
-    const from = values.since === 'day' ? { day: values.day as Day } : values.since === 'shot' ? { shot } : {};
-    const words =
-      values.since === 'day' ? `from ${dayInWords(values.day as Day)} on` : values.since === 'shot' ? `from shot ${shot} on` : 'all of it';
-    return tracePageOf(shelf, mould, traceFrom(journal, { mould: mould.id, ...from }), words);
-  }, [journal, isAsked, values, shot, shelf, mould]);
+  const { since, day } = values;
+  const from = useMemo(() => doubtOf(mould.id, since, day, shot), [mould.id, since, day, shot]);
+  const { trace, problem, progress } = useTrace(from);
+  const page = useMemo(
+    () => trace && tracePageOf(shelf, mould, trace, sinceInWords(since, day, shot)),
+    [trace, since, day, shot, shelf, mould],
+  );
   return (
     <Screen title="Trace its waxes" actions={page && page.marks.length > 0 && <MarkAll mould={mould} page={page} />}>
       <h2 class="form-title">{titleOf(shelf, mould)}</h2>
@@ -75,32 +73,23 @@ function TraceOf({ mould }: { mould: Mould }) {
           onInput={(typedShot) => set({ shot: typedShot })}
         />
       )}
-      {isBroken && <ProblemNote problem={problem('The journal could not be read.', 'Nothing was changed. Load the page again.')} />}
-      {!journal && !isBroken && <p class="wait">Reading the journal…</p>}
+      {problem && <ProblemNote problem={problem} />}
+      {from && !page && !problem && <Working says="Reading the journal…" {...progress} />}
       {page && <Traced page={page} />}
     </Screen>
   );
 }
 
-/** The whole journal, read once the screen is shown and again after every action. */
-function useJournal(): { readonly journal: readonly Entry[] | undefined; readonly isBroken: boolean } {
-  const { keeper } = useDeps();
-  const { last } = useShelf();
-  const [journal, setJournal] = useState<readonly Entry[] | undefined>();
-  const [isBroken, setBroken] = useState(false);
-  useEffect(() => {
-    let isGone = false;
-    // Read again after every action, which `last` tells of.
-    void last;
-    keeper.journal().then(
-      (entries) => !isGone && setJournal(entries),
-      () => !isGone && setBroken(true),
-    );
-    return () => {
-      isGone = true;
-    };
-  }, [keeper, last]);
-  return { journal, isBroken };
+/** Undefined as long as something is still to be said. */
+function doubtOf(mould: MouldId, since: Since, day: string, shot: number | undefined): DoubtFrom | undefined {
+  if (since === 'all') return { mould };
+  if (since === 'day') return day === '' ? undefined : { mould, day: day as Day };
+  return shot === undefined ? undefined : { mould, shot };
+}
+
+function sinceInWords(since: Since, day: string, shot: number | undefined): string {
+  if (since === 'all') return 'all of it';
+  return since === 'day' ? `from ${dayInWords(day as Day)} on` : `from shot ${shot} on`;
 }
 
 function MarkAll({ mould, page }: { mould: Mould; page: TracePage }) {

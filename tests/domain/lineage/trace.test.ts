@@ -96,6 +96,11 @@ describe('a trace', () => {
     const counted = aCounted({ of: made.id as string as ThingId, pieces: 7 });
     expect(trace([made, counted]).piles.get(made.id)).toEqual({ total: 7, least: 7, most: 7 });
     expect(trace([made, aWithdrawn(made)]).piles.size).toBe(0);
+    const foundAgain = aCounted({ of: made.id as string as ThingId, pieces: 9 });
+    expect(trace([made, counted, foundAgain]).piles.get(made.id)).toEqual({ total: 9, least: 7, most: 9 });
+    const sound = run(4, { mould: other.id as string as MouldId });
+    const more = aCounted({ of: sound.id as string as ThingId, pieces: 6 });
+    expect(trace([other, sound, more]).piles.size).toBe(0);
   });
 
   it('names masters made of its waxes, and waxes that stand nowhere', () => {
