@@ -9,7 +9,8 @@ import type { Add, Chance, Domain, MakeCode, Person, Seen } from './kinds.ts';
 const PHONES: Readonly<Record<Person, string>> = { Maren: 'TQ7KFA', Jory: 'N5WX2C', Pell: 'TQ7KFA' };
 
 /** The journal being written: an action’s entries get ids and label codes from the domain’s own desk, are read by its own parser, and folded. */
-export function openBook(domain: Domain, chance: Chance) {
+export function openBook(domain: Domain, ownChance: Chance) {
+  let chance = ownChance;
   const entries: Entry[] = [];
   const taken = new Set<Code>();
   let shelf: Shelf = domain.EMPTY_SHELF;
@@ -76,6 +77,13 @@ export function openBook(domain: Domain, chance: Chance) {
       return (shelf.contents as ReadonlyMap<string, ReadonlySet<string>>).get(place)?.size ?? 0;
     },
     act,
+    /** Runs a job with a chance of its own, so that what is added to the studio leaves the rest of its story as it was. */
+    aside(other: Chance, job: () => void) {
+      const before = { chance, minute };
+      chance = other;
+      job();
+      ({ chance, minute } = before);
+    },
     /** An action of one entry. */
     note: (by: Person, kind: EntryKind, fields: object) => act(by, (add) => add(kind, fields)),
     /** An action of one entry that records a thing with a printed label. */

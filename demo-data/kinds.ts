@@ -111,6 +111,7 @@ export interface Pending {
 }
 
 export interface Ctx {
+  readonly domain: Domain;
   readonly book: Book;
   readonly chance: Chance;
   readonly ids: Ids;

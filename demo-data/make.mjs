@@ -8,8 +8,9 @@
  *   pictures.json     the drawings, SVG text by the SHA-256 of its bytes
  *
  * What is where: periods, designs, waxes and cabinets hold the tables; shelves, masters, moulds and piles record what stood there
- * when the journal began; work and care are the verbs of a day; story lives the two years; plan, loans and sales add what happens on
- * days of its own; strokes, motifs, creatures and pictures draw; book gives entries their ids and folds them; studio puts it together.
+ * when the journal began, old-moulds what had gone by then; work and care are the verbs of a day; story lives the two years; plan, loans,
+ * sales, descent and doubts add what happens on days of its own; strokes, motifs, creatures and pictures draw; book gives entries their ids
+ * and folds them; studio puts it together.
  */
 import { writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';

@@ -52,7 +52,8 @@ interface MouldFields {
   readonly rubber?: Rubber;
   readonly cavities?: number;
   readonly made?: string;
-  readonly at?: string;
+  /** Where it stands; nowhere with null: it was thrown out. */
+  readonly at?: string | null;
   readonly note?: string;
 }
 
@@ -71,10 +72,10 @@ export function recordMould(book: Book, chance: Chance, ids: Ids, index: number,
   const poured = design.isPoured
     ? {}
     : { shotGrams: shotGrams(design, size, cavities), wax: ids.wax.of(needsHigh ? 'green' : 'amber'), injection };
-  const place = at ?? homeOf(book, ids, design, purpose);
+  const place = at === null ? {} : { at: at ?? homeOf(book, ids, design, purpose) };
   const { made: _, ...given } = rest;
   const fields = { design: ids.design.of(index), size, purpose, rubber, ...(cavities > 1 ? { cavities } : {}), made, ...poured, ...given };
-  const id = book.record(chance.is(0.6) ? 'Jory' : 'Maren', 'mould', { ...fields, ...(note ? { note } : {}) }, { at: place });
+  const id = book.record(chance.is(0.6) ? 'Jory' : 'Maren', 'mould', { ...fields, ...(note ? { note } : {}) }, place);
   ids.moulds.push({
     id,
     index,

@@ -1,11 +1,13 @@
 import { dayAfter, LAST_DAY, workDays } from './calendar.ts';
 import { inspect, isInUse } from './care.ts';
+import { planDescent } from './descent.ts';
 import { designAt, designNamed } from './designs.ts';
+import { planDoubts } from './doubts.ts';
 import type { Chance, Ctx, Fate, Happen, Ids, MouldNote, On, Plan } from './kinds.ts';
 import { planLoans, planStrays } from './loans.ts';
 import { recordMasters } from './masters.ts';
 import { mouldOf, recordMould, recordProduction } from './moulds.ts';
-import { planShortages, planWants } from './sales.ts';
+import { planLateWants, planShortages, planWants } from './sales.ts';
 import { recordDesign } from './shelves.ts';
 import { run } from './work.ts';
 
@@ -77,6 +79,9 @@ export function makePlan(ctx: Ctx): Plan {
   planShortages(on, ids);
   planLoans(on, chance, days);
   planStrays(on, ids);
+  planDescent(on);
+  planDoubts(on);
+  planLateWants(on);
   return plan;
 }
 
@@ -109,7 +114,7 @@ function planFailure(
   if (isRetired) {
     on(dayAfter(day, chance.whole(3, 16)), (live) => {
       live.book.act('Maren', (add) => {
-        add('retired', { of: mould.id, reason: faults[0].startsWith('torn') ? 'torn' : 'worn out' });
+        add('retired', { of: mould.id, reason: faults.some((fault) => fault.startsWith('torn')) ? 'torn' : 'worn out' });
         add('moved', { things: [mould.id], to: live.ids.place.of('E4') });
       });
     });

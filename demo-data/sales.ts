@@ -1,3 +1,4 @@
+import { makeChance } from './chance.ts';
 import { designAt, designNamed } from './designs.ts';
 import type { Ids, On } from './kinds.ts';
 
@@ -46,4 +47,28 @@ export function planShortages(on: On, ids: Ids) {
       }
     });
   }
+}
+
+/** Asked for beyond what is on hand, so that moulds have to be made again: design, size, metal, pieces beyond, due, for whom. */
+const LATE_WANTS: readonly (readonly [string, string, string, number, string, string])[] = [
+  ['Shoe buckle, square', '60 mm', 'pewter', 180, '2027-01-15', 'Fairlight Film Props'],
+  ['Coiled serpent ring', 'P', 'silver', 40, '2026-12-18', 'Gullhaven Museum shop'],
+  ['Coiled serpent ring', 'N', 'silver', 12, '2026-12-18', 'Gullhaven Museum shop'],
+  ['Ivy-leaf pendant', '25 mm', 'bronze', 60, '2026-12-11', 'Market stall'],
+  ['Crescent harness mount', '48 mm', 'brass', 45, '2027-02-12', 'Old Granary Theatre'],
+];
+const LATE_WANTS_SEED = 1118;
+
+export function planLateWants(on: On) {
+  on('2026-11-20', ({ book, ids }) => {
+    book.aside(makeChance(LATE_WANTS_SEED), () => {
+      for (const [name, size, metal, beyond, due, who] of LATE_WANTS) {
+        const design = ids.design.of(designNamed(name));
+        const piles = [...book.all('casting'), ...book.all('injectedWax')].filter((pile) => pile.design === design && pile.size === size);
+        const onHand = piles.reduce((sum, pile) => sum + pile.pieces, 0);
+        const pieces = Math.ceil((onHand + beyond) / 5) * 5;
+        book.record('Maren', 'want', { design, size, metal, pieces, due, who });
+      }
+    });
+  });
 }

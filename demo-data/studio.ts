@@ -7,6 +7,7 @@ import type { Ctx, Domain, Ids, MouldNote } from './kinds.ts';
 import { recordMasters } from './masters.ts';
 import { carryShots, recordOddities, recordProduction } from './moulds.ts';
 import { Names } from './names.ts';
+import { recordOldMoulds } from './old-moulds.ts';
 import { drawDesign, drawMould, MOULD_PICTURES, openAlbum } from './pictures.ts';
 import { LAUNCHES, makePlan } from './plan.ts';
 import { SHORT, SHORT_FROM } from './sales.ts';
@@ -75,6 +76,7 @@ function setUp(ctx: Ctx, drawings: readonly (string | undefined)[]) {
   for (const mould of ids.moulds) carryShots(book, chance, mould, shareBefore(chance, mould));
   day(4);
   recordPiles(ctx);
+  recordOldMoulds(ctx);
 }
 
 /** The whole demo studio as text: the journal, one entry to a line after a header, and the pictures. `domain` is src/domain. */
@@ -100,7 +102,7 @@ export function makeStudio(domain: Domain, seed: number = SEED) {
     short: new Set(SHORT),
     shortFrom: SHORT_FROM,
   };
-  const ctx: Ctx = { book, chance, ids, pending: [], drawings, mouldPictures };
+  const ctx: Ctx = { domain, book, chance, ids, pending: [], drawings, mouldPictures };
   setUp(ctx, drawings);
   live(ctx, makePlan(ctx));
   const header = { mouldkeep: 'journal', version: 1, name: STUDIO.name, entries: book.entries.length, until: LAST_DAY };
