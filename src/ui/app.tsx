@@ -46,8 +46,13 @@ const TraceScreen = lazy(async () => (await import('./screens/trace.tsx')).Trace
 const WaxScreen = lazy(async () => (await import('./screens/wax.tsx')).WaxScreen);
 const WhereIsScreen = lazy(async () => (await import('./screens/where-is.tsx')).WhereIsScreen);
 
-/** What a tap on the shelves most likely opens; fetched as soon as they are on the glass. */
+/** What a tap on the shelves most likely opens. */
 const NEXT = [WhereIsScreen, MouldScreen, PlaceScreen];
+
+/** As soon as the shelves are on the glass, one after another, so that taps get their turn between them. */
+async function fetchNext(): Promise<void> {
+  for (const screen of NEXT) await screen.fetch();
+}
 
 /** Screens that show one thing, or something done to it: a desk keeps the list they were opened from beside them. */
 const BESIDE_LISTS = ['place', 'mould', 'thing', 'new', 'many', 'edit', 'move'];
@@ -140,13 +145,9 @@ export function App() {
     () => deps.isDemo || deps.keeper.shelf().entries > 0 || deps.settings.get<boolean>('entered') === true,
   );
   useTheme();
-  useEffect(
-    () =>
-      afterPaint(() => {
-        for (const screen of NEXT) screen.fetch();
-      }),
-    [],
-  );
+  useEffect(() => {
+    if (hasEntered) afterPaint(() => void fetchNext());
+  }, [hasEntered]);
   const isDesk = useIsDesk();
   const here = route.value;
   const { parts } = here;

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { ProblemNote } from './note.tsx';
 
 /** Its code can be fetched before it is shown, so that the tap that opens it need not wait. */
-type Fetched<P> = ComponentType<P> & { readonly fetch: () => void };
+type Fetched<P> = ComponentType<P> & { readonly fetch: () => Promise<void> };
 
 /** A screen whose code comes with the second load. */
 export function lazy<P extends object>(
@@ -38,7 +38,7 @@ export function lazy<P extends object>(
     return Part ? <Part {...props} /> : meanwhile;
   }
   Lazy.fetch = () =>
-    void fetchScreen().then(
+    fetchScreen().then(
       (part) => {
         loaded = part;
       },
