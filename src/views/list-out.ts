@@ -5,8 +5,11 @@ import { type Shelf, thingOf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
 import { SI_UNITS, type Units } from '../domain/units.ts';
 import { attentionList } from './attention-list.ts';
+import { countsInWords, markInWords } from './front-words.ts';
+import type { CabinetFront } from './fronts.ts';
 import { historyOf } from './history.ts';
 import type { Row } from './place-page.ts';
+import type { RemakeItem } from './remake-first.ts';
 import { waxToday } from './wax-today.ts';
 import { whereIs } from './where-is.ts';
 
@@ -22,6 +25,8 @@ export type Shown =
   | { readonly of: 'rows'; readonly title: string; readonly rows: readonly Row[] }
   | { readonly of: 'answers'; readonly query: string }
   | { readonly of: 'attention' }
+  | { readonly of: 'drawers'; readonly cabinet: CabinetFront }
+  | { readonly of: 'remake'; readonly items: readonly RemakeItem[] }
   | { readonly of: 'waxes'; readonly roomC: number | undefined }
   | { readonly of: 'history'; readonly thing: ThingId }
   | ({ readonly of: 'table' } & ListOut);
@@ -39,6 +44,10 @@ export function listOut(shelf: Shelf, today: Day, shown: Shown, entries: readonl
       return answersOut(shelf, shown.query, units);
     case 'attention':
       return attentionOut(shelf, today, units);
+    case 'drawers':
+      return drawersOut(shown.cabinet);
+    case 'remake':
+      return remakeOut(shown.items);
     case 'waxes':
       return waxesOut(shelf, today, shown.roomC, units);
     case 'history':
@@ -88,6 +97,36 @@ function attentionOut(shelf: Shelf, today: Day, units: Units): ListOut {
     rows: groups.flatMap((group) =>
       group.items.map(({ flag, title, stands }) => [group.title, LEVEL_WORD[flag.level], title, flag.says, flag.todo, stands?.path ?? '']),
     ),
+  };
+}
+
+function drawersOut({ name, fronts }: CabinetFront): ListOut {
+  return {
+    title: name,
+    headings: ['Label', 'What it is', 'Periods', 'What is in it', 'Pieces that fit', 'Needs attention'],
+    rows: fronts.map((front) => [
+      front.label,
+      front.name ?? front.kind,
+      front.periods.join(', '),
+      countsInWords(front),
+      front.capacity === undefined ? '' : String(front.capacity),
+      front.marks.map(markInWords).join(', '),
+    ]),
+  };
+}
+
+function remakeOut(items: readonly RemakeItem[]): ListOut {
+  return {
+    title: 'Make again first',
+    headings: ['Design', 'Wanted', 'Chance', 'When', 'Made from', 'Moulds there are'],
+    rows: items.map(({ title, wanted, chance, start, source, moulds }) => [
+      title,
+      wanted,
+      chance,
+      start,
+      [source.says, source.master?.title, source.place?.path].filter(Boolean).join(': '),
+      moulds.map((mould) => `${mould.title}: ${mould.says}`).join('; '),
+    ]),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { childrenOf } from '../../src/domain/nesting.ts';
 import type { Place } from '../../src/domain/shelf.ts';
@@ -28,6 +28,18 @@ function drawn(page: Page): Promise<readonly { says: string; x: number; y: numbe
 const tap = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true }).click();
 const front = (page: Page, label: string) => page.locator('.draw-one', { has: page.getByText(new RegExp(`^\\w+ ${label}, `)) });
 const told = (page: Page, text: string) => page.locator('.draw-told', { hasText: text }).waitFor();
+
+/** Drags from the middle of it, as a finger does; px of the screen. */
+async function fingerDrag(page: Page, from: Locator, across: number, down: number): Promise<void> {
+  await from.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = (await from.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+  const session = await page.context().newCDPSession(page);
+  for (const part of [0, 0.25, 0.5, 0.75, 1]) {
+    const touchPoints = [{ x: x + width / 2 + across * part, y: y + height / 2 + down * part }];
+    await session.send('Input.dispatchTouchEvent', { type: part === 0 ? 'touchStart' : 'touchMove', touchPoints });
+  }
+  await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+}
 
 test.each(['light', 'dark'] as const)('a new cabinet is drawn by thumb, step by step, and nothing hinders: %s', async (colorScheme) => {
   app = await openApp({ colorScheme, path: '#/bring-in' });
@@ -157,6 +169,7 @@ test('a full drawer is taken out with somewhere for its moulds, a drag moves an 
   const { page } = app;
   const label = full.label ?? '';
   await front(page, label).click();
+  const [hole] = (await drawn(page)).filter(({ says }) => says.includes(` ${label},`));
   await tap(page, 'Take out');
   await page.getByRole('dialog').getByText(`${label} holds`).waitFor();
   expect(await axeWhole(page)).toEqual([]);
@@ -169,6 +182,12 @@ test('a full drawer is taken out with somewhere for its moulds, a drag moves an 
   await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length - 1);
   await page.reload();
   await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length - 1);
+  // A finger drags what is chosen into the free space, and the page does not scroll along.
+  await front(page, target).click();
+  const [before] = (await drawn(page)).filter(({ says }) => says.includes(` ${target},`));
+  await fingerDrag(page, front(page, target), (hole?.x ?? 0) - (before?.x ?? 0), (hole?.y ?? 0) - (before?.y ?? 0));
+  await told(page, 'Moved.');
+  await tap(page, 'Undo');
   // Its corner dragged by a mouse: the front below, where there is one, gives way.
   await front(page, target).click();
   const [was] = (await drawn(page)).filter(({ says }) => says.includes(` ${target},`));

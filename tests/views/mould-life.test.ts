@@ -3,6 +3,7 @@ import { sayNumber } from '../../src/domain/measure-words.ts';
 import type { Thing } from '../../src/domain/shelf.ts';
 import { sumLives } from '../../src/domain/survival/life-sums.ts';
 import { livesByRubber } from '../../src/domain/survival/rubber-lives.ts';
+import { listOut } from '../../src/views/list-out.ts';
 import { forecastOf, mouldLifeOf, sayChance, sayLeft } from '../../src/views/mould-life.ts';
 import { remakeAsk, remakeList } from '../../src/views/remake-first.ts';
 import { survivalCards, survivalNames } from '../../src/views/survival-page.ts';
@@ -89,6 +90,11 @@ describe('which moulds to make again first', () => {
     expect(ask.moulds).toHaveLength(2);
     const forecasts = ask.moulds.map(({ shots }) => ({ left: { low: 2, middle: 9, high: 30 }, chance: shots === 60 ? 0.1 : 0.95 }));
     const { items, safe } = remakeList(studio, ask, forecasts, day('2024-05-06'));
+    const taken = listOut(studio, day('2024-05-06'), { of: 'remake', items });
+    expect(taken.rows.map((row) => row.slice(0, 4))).toEqual(
+      items.map(({ title, wanted, chance, start }) => [title, wanted, chance, start]),
+    );
+    expect(taken.rows.every((row) => row.length === taken.headings.length)).toBe(true);
     expect(safe).toBe(1);
     expect(items).toHaveLength(1);
     expect(items[0]).toMatchObject({

@@ -2,6 +2,7 @@ import type { CabinetFront } from '../../views/fronts.ts';
 import { to } from '../router.ts';
 import { LinkButton } from './button.tsx';
 import { FrontList } from './front-list.tsx';
+import { TakeList } from './take-list.tsx';
 
 /** All drawers of a cabinet as a list, readable at any size. */
 export function CabinetList({ cabinet, hrefOf }: { cabinet: CabinetFront; hrefOf: (id: string) => string }) {
@@ -19,6 +20,7 @@ export function CabinetList({ cabinet, hrefOf }: { cabinet: CabinetFront; hrefOf
       <p class="button-row">
         <LinkButton href={to(['draw', cabinet.id])}>Change the drawing</LinkButton>
         <LinkButton href={to(['place', cabinet.id])}>About {cabinet.name}</LinkButton>
+        {cabinet.fronts.length > 0 && <TakeList shown={{ of: 'drawers', cabinet }} />}
       </p>
     </section>
   );

@@ -16,7 +16,7 @@ export function BoardTools({ easel, kind, onSheet }: { easel: Easel; kind: Front
         {picked.length === drawing.fronts.length ? 'None' : 'All'}
       </Button>
       <Button onClick={() => easel.take((each) => addFront(each, kind), 'A new front in the free space.')}>New front</Button>
-      <Button onClick={() => onSheet('number')}>Renumber</Button>
+      <Button onClick={() => onSheet('number')}>Number</Button>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { dropPhotos } from '../../actions/drop-photos.ts';
 import { saveDrawing } from '../../actions/save-drawing.ts';
 import type { PlaceId } from '../../domain/brand.ts';
@@ -68,6 +68,10 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const [sheet, setSheet] = useState<SheetName | 'leave' | undefined>();
   const [isSizing, setSizing] = useState(false);
   useUndoKeys(easel);
+  // With more buttons the bar is higher: what is made wider or lower must not lie behind it.
+  useEffect(() => {
+    if (isSizing) document.querySelector('.draw-picked')?.scrollIntoView({ block: 'nearest' });
+  }, [isSizing]);
   const { drawing, picked } = easel;
   const kind = values.isRack ? 'shelf' : 'drawer';
   const close = () => setSheet(undefined);

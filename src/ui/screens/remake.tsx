@@ -5,6 +5,7 @@ import { Button, LinkButton } from '../parts/button.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { Empty, ProblemNote } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { ThingRow } from '../parts/thing-row.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
@@ -53,6 +54,7 @@ export function RemakeScreen(_: object) {
             <Button onClick={() => setShown(shown + FEW)}>Show more of {sayCount(list.items.length - shown, 'other')}</Button>
           )}
           {list.safe > 0 && <p>For {sayCount(list.safe, 'more kind')} that are wanted, the moulds there are will most likely do.</p>}
+          <TakeList shown={{ of: 'remake', items: list.items }} />
         </>
       )}
       <LastOnes />
@@ -136,6 +138,14 @@ function LastOnes() {
         ))}
       </ul>
       {last.length > shown && <Button onClick={() => setShown(shown + FEW)}>Show more of {sayCount(last.length - shown, 'other')}</Button>}
+      <TakeList
+        shown={{
+          of: 'table',
+          title: 'The last of their kind',
+          headings: ['Mould', 'What is known of it'],
+          rows: last.map(({ title, detail }) => [title, detail]),
+        }}
+      />
     </section>
   );
 }
