@@ -49,11 +49,14 @@ export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTur
   // As high as the cabinet looked at: the tallest of them would leave a gap below the others.
   useLayoutEffect(() => {
     const page = ref.current?.children[at];
-    if (!page) return undefined;
-    const observer = new ResizeObserver(() => setPaneHeight(page.getBoundingClientRect().height));
+    if (!page || width === 0) return undefined;
+    const measure = () => setPaneHeight(page.getBoundingClientRect().height);
+    // At once too: the observer's word comes a frame late, in which all below would stand lower.
+    measure();
+    const observer = new ResizeObserver(measure);
     observer.observe(page);
     return () => observer.disconnect();
-  }, [at, ref]);
+  }, [at, width, ref]);
   function settled(): void {
     clearTimeout(settling.current);
     settling.current = setTimeout(() => {
