@@ -16,6 +16,35 @@ const LATER = [
   'ui/screens/bring-in.tsx',
   'ui/screens/scan.tsx',
   'ui/screens/settings.tsx',
+  'ui/screens/backup.tsx',
+  'ui/screens/labels.tsx',
+  'ui/screens/pictures.tsx',
+  'ui/screens/draw.tsx',
+  'ui/screens/life.tsx',
+  'ui/screens/lineage.tsx',
+  'ui/screens/trace.tsx',
+  'ui/screens/size.tsx',
+  'ui/screens/remake.tsx',
+  'ui/parts/mould-life.tsx',
+  'ui/parts/take-sheet.tsx',
+  'store/vault.ts',
+];
+/** The same for what need not be a file of its own: parts of modules' paths. @type {readonly string[]} */
+const LATER_MODULES = [
+  '/node_modules/fflate/',
+  '/node_modules/uqr/',
+  '/node_modules/@dagrejs/dagre/',
+  '/node_modules/papaparse/',
+  '/node_modules/zxing-wasm/',
+  '/src/device/backup-zip.ts',
+  '/src/domain/backup/',
+  '/src/domain/drawing/split.ts',
+  '/src/ui/parts/drawing-board.tsx',
+  '/src/domain/label-face.ts',
+  '/src/domain/label-sheet.ts',
+  '/src/domain/lineage/layout.ts',
+  '/src/domain/survival/weibull-fit.ts',
+  '/src/worker/open-backup.ts',
 ];
 
 /** @typedef {{ file: string, css?: string[], imports?: string[] }} Chunk */
@@ -48,6 +77,14 @@ for (const source of LATER) {
   if (!file || !existsSync(join(appDir, file)) || statSync(join(appDir, file)).size === 0)
     faults.push(`${source} is missing from the build.`);
   else if (first.has(file)) faults.push(`${source} is part of the first load and should come later.`);
+}
+
+/** @type {Record<string, string[]>} */
+const modules = JSON.parse(readFileSync(join(appDir, '.vite/modules.json'), 'utf8'));
+for (const part of LATER_MODULES) {
+  const files = Object.keys(modules).filter((file) => modules[file]?.some((id) => id.includes(part)));
+  if (files.length === 0) faults.push(`${part} is missing from the build.`);
+  for (const file of files) if (first.has(file)) faults.push(`${part} is part of the first load and should come later.`);
 }
 
 for (const fault of faults) console.error(fault);
