@@ -1,4 +1,7 @@
+import type { BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { appDir } from '../../.config/build.mjs';
+import { serveApp } from '../../.config/server.mjs';
 import { parseCode } from '../../src/domain/label.ts';
 import { SHEET_PRESETS } from '../../src/domain/label-presets.ts';
 import { positionsOf, type SheetGrid } from '../../src/domain/label-sheet.ts';
@@ -47,9 +50,10 @@ const moulds = names.map((name, i) =>
 const things = [drawer, ...moulds];
 
 let app: OpenApp;
+/** A headless browser prints from one hand only: the test's own. */
+const prepare = (context: BrowserContext) => context.addInitScript('window.print = () => undefined');
 beforeAll(async () => {
-  // A headless browser prints from one hand only: the test's own.
-  app = await openApp({ prepare: (context) => context.addInitScript('window.print = () => undefined') });
+  app = await openApp({ prepare });
   await app.page.locator('.door').first().waitFor();
   await layIn(app.page, [period, cabinet, drawer, ...moulds]);
   await app.page.locator('.bar').waitFor();
@@ -194,4 +198,30 @@ test('what was printed well is written down once, and can be taken back', async 
   await visit('#/labels');
   await page.getByRole('button', { name: '6 moulds' }).waitFor();
   app.assertQuiet();
+});
+
+test.each(['/', '/tools/shelves/'])('the link read off a printed label opens its thing, from an app that lives at %s', async (base) => {
+  const server = await serveApp({ dir: appDir, base });
+  const [mould] = moulds;
+  const { page, assertQuiet, close } = await openApp({ url: server.url, prepare });
+  try {
+    await page.locator('.door').first().waitFor();
+    await layIn(page, [period, cabinet, drawer, ...moulds, aStudioCorrected({ labelAddress: server.url, usesLinks: true })]);
+    await page.locator('.bar').waitFor();
+    await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/labels?things=${mould?.id}`);
+    await page.getByRole('button', { name: 'Print: 1 label on 1 sheet' }).click();
+    await page.locator('html[data-print] .print-page').first().waitFor({ state: 'attached' });
+    const [printed] = await printedPages(page, 150);
+    const [link = ''] = printed ? await readLabel(printed.picture) : [];
+    expect(link).toBe(`${server.url}#/c/${codeOf('mould', 40)}`);
+    // As a phone's own camera opens it: in another tab, with nothing of the app in it yet.
+    const phone = await page.context().newPage();
+    await phone.goto(link);
+    await phone.waitForURL((url) => url.href === `${server.url}#/mould/${mould?.id}`);
+    await phone.getByRole('heading', { level: 1, name: /^Dolphin toggle/ }).waitFor();
+    assertQuiet();
+  } finally {
+    await close();
+    await server.stop();
+  }
 });
