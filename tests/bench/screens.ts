@@ -90,7 +90,7 @@ export async function typeLetters(
         await new Promise((done) => setTimeout(done, 60));
         each.push(await put(word.slice(0, length)));
       }
-      if (!document.querySelector('main li')) throw new Error(`nothing was found for ${word}`);
+      if (!document.querySelector('[role=main] li')) throw new Error(`nothing was found for ${word}`);
     }
     return each;
   }, TYPED);

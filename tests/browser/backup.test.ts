@@ -81,6 +81,10 @@ test('a backup brings the whole studio to another device, can replace what is th
   expect(await fact(page, 'New here').textContent()).toMatch(/entries: \d+ places, \d+ periods, [\d\u202f]+ designs.*; \d+ pictures$/);
   expect(await fact(page, 'Only here').textContent()).toBe('0 entries');
   expect(await axeWhole(page)).toEqual([]);
+  // A tablet turned to the desk's two panes and back keeps what is open.
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.locator('.app-screen').waitFor();
+  await page.setViewportSize({ width: 390, height: 844 });
   await preview.getByRole('button', { name: /^Join .+ entries$/ }).click();
   await page.getByText(/^Joined: [\d\u202f]+ entries were new here\.$/).waitFor({ timeout: 30_000 });
   await go(page, '#/wax');

@@ -37,7 +37,7 @@ const SCREENS = [
 async function goTo(page: Page, hash: string): Promise<void> {
   await page.evaluate((address) => Object.assign(window.location, { hash: address }), hash);
   await page.waitForTimeout(50);
-  await page.locator('main, .label-reader').first().waitFor();
+  await page.locator('main, [role=main], .label-reader').first().waitFor();
   await page.waitForTimeout(250);
 }
 

@@ -9,7 +9,7 @@ afterEach(() => app?.close());
 
 async function open(path: string): Promise<Page> {
   app = await openApp({ demo: true, path });
-  await app.page.locator('main').waitFor();
+  await app.page.getByRole('main').waitFor();
   return app.page;
 }
 

@@ -203,12 +203,12 @@ test('a full drawer is taken out with somewhere for its moulds, a drag moves an 
   expect((was?.w ?? 0) - (is?.w ?? 0)).toBeGreaterThan(15);
   await tap(page, 'Save');
   await page.getByText('is drawn anew.').waitFor();
-  const path = page.locator('main .place-link', { hasText: ` › ${target}` });
+  const path = page.locator('[role=main] .place-link', { hasText: ` › ${target}` });
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${workingMould.id}`);
   await path.first().waitFor();
   await tap(page, 'Undo');
   await page
-    .locator('main .place-link', { hasText: ` › ${label}` })
+    .locator('[role=main] .place-link', { hasText: ` › ${label}` })
     .first()
     .waitFor();
   app.assertQuiet();

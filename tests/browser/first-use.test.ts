@@ -49,8 +49,8 @@ test('from the doors to the first labelled mould in its drawer: five taps, a nam
   await tap(page.getByRole('button', { name: 'Record the mould' }));
 
   await page.getByRole('heading', { level: 1, name: 'Toggle 7' }).waitFor();
-  await page.locator('main .place-link', { hasText: 'Cabinet 1 › A4' }).waitFor();
-  const code = (await page.locator('main .mould-head .code').textContent()) ?? '';
+  await page.locator('[role=main] .place-link', { hasText: 'Cabinet 1 › A4' }).waitFor();
+  const code = (await page.locator('[role=main] .mould-head .code').textContent()) ?? '';
   expect(code).toMatch(/^M.{7}$/);
   await hint.filter({ hasText: `write ${code} on the mould’s label` }).waitFor();
   expect(await axeWhole(page)).toEqual([]);

@@ -21,7 +21,7 @@ test('a look: grade, fault, note and the next look, shown on the page and marked
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Write down: worn' }).click();
   await page.waitForURL((url) => url.hash === `#/mould/${workingMould.id}`);
-  await page.locator('main .mark', { hasText: 'worn' }).first().waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'worn' }).first().waitFor();
   await page.locator('.flag', { hasText: 'Graded worn' }).filter({ hasText: 'lost detail' }).waitFor();
   await page.locator('.history-line', { hasText: 'Looked at and found worn: lost detail.' }).waitFor();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);

@@ -68,7 +68,7 @@ test('the last of its kind is marked where it is listed, on its page, and where 
   expect(await page.getByRole('dialog').textContent()).toContain('a dud is left out');
   await page.keyboard.press('Escape');
   await go(`#/mould/${last.id}/failed`);
-  await page.locator('main').getByText('last of its kind').waitFor();
+  await page.getByRole('main').getByText('last of its kind').waitFor();
   app.assertQuiet();
 });
 
@@ -81,6 +81,6 @@ test('rejects that rise are told after the run, with what to try before the moul
   const { page } = app;
   await page.getByRole('heading', { name: 'Before you blame the mould' }).waitFor();
   expect(await page.locator('.cause-list').first().textContent()).toMatch(/wax temperature|pressure|clamping|vents|release/);
-  expect(await page.locator('main').textContent()).toMatch(/Since .* waxes were thrown out/);
+  expect(await page.getByRole('main').textContent()).toMatch(/Since .* waxes were thrown out/);
   app.assertQuiet();
 });

@@ -15,7 +15,7 @@ test('a mould’s page says where it stands, how sound it is, what it has shot a
   app = await openApp({ demo: true, path: `#/mould/${workingMould.id}` });
   const { page } = app;
   await page.getByRole('heading', { level: 1, name: titleOfMould(workingMould) }).waitFor();
-  const main = page.locator('main');
+  const main = page.getByRole('main');
   await main.getByText('sound', { exact: true }).first().waitFor();
   expect(await main.locator('dt:text-is("Shots") + dd').textContent()).toBe(String(workingMould.shots));
   expect(await main.textContent()).toContain(
@@ -49,9 +49,9 @@ test('retiring is one tap on the reason, and Undo brings it back; a line of the 
   await page.getByRole('button', { name: 'More about this mould' }).click();
   await page.getByRole('button', { name: 'Retire' }).click();
   await page.getByRole('button', { name: 'not wanted' }).click();
-  await page.locator('main .mark', { hasText: 'not wanted' }).waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'not wanted' }).waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await page.locator('main .mark', { hasText: 'not wanted' }).waitFor({ state: 'detached' });
+  await page.locator('[role=main] .mark', { hasText: 'not wanted' }).waitFor({ state: 'detached' });
   const shots = page.locator('dt:text-is("Shots") + dd');
   const run = page.locator('.history-line', { hasText: /\d+ shots? in/ }).first();
   const taken = Number(/(\d+) shots?/.exec((await run.textContent()) ?? '')?.[1]);

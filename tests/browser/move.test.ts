@@ -30,12 +30,12 @@ test('two things go to a drawer in one go, chosen by typing a few letters, and U
   await page.locator('.picker-choice', { has: page.getByText(path, { exact: true }) }).click();
   await page.getByRole('button', { name: 'Move 2 things' }).click();
   await page.waitForURL((url) => url.hash === `#/mould/${workingMould.id}`);
-  await page.locator('main .place-link', { hasText: path }).waitFor();
+  await page.locator('[role=main] .place-link', { hasText: path }).waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await page.locator('main .place-link', { hasText: home }).first().waitFor();
+  await page.locator('[role=main] .place-link', { hasText: home }).first().waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${otherMould.id}`);
   await page.getByRole('heading', { level: 1, name: titleOfMould(otherMould) }).waitFor();
-  await page.locator('main .place-link', { hasText: home }).first().waitFor();
+  await page.locator('[role=main] .place-link', { hasText: home }).first().waitFor();
   app.assertQuiet();
 });
 
@@ -52,9 +52,9 @@ test('lent with to whom and until when; its page says so, and one tap puts it ba
   await page.getByText('With The harbour museum').waitFor();
   await page.getByText('Due back by 6 May 2099.').waitFor();
   await page.getByText('Usual place:').waitFor();
-  await page.locator('main .mark', { hasText: 'away' }).waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'away' }).waitFor();
   await page.getByRole('button', { name: 'It is back' }).click();
-  await page.locator('main .place-link', { hasText: home }).first().waitFor();
+  await page.locator('[role=main] .place-link', { hasText: home }).first().waitFor();
   expect(await page.getByText('Due back by').count()).toBe(0);
   app.assertQuiet();
 });

@@ -58,7 +58,7 @@ afterAll(async () => {
 
 async function open(path: string, video = false): Promise<Page> {
   app = await openApp({ url: server.url, demo: true, profile, path, ...(video ? { video: join(profile, 'label.y4m') } : {}) });
-  await app.page.waitForSelector('main');
+  await app.page.waitForSelector('[role=main]');
   return app.page;
 }
 
@@ -173,15 +173,15 @@ test('a small list is brought in, and a run is taken back', async () => {
 
 test('killed and opened again, all that was shown as saved is there', async () => {
   const page = await open(`#/mould/${workingMould.id}`);
-  await page.locator('main .place-link', { hasText: roomyPath }).first().waitFor();
+  await page.locator('[role=main] .place-link', { hasText: roomyPath }).first().waitFor();
   expect(await shotsOf(page)).toBe(String(workingMould.shots + 5));
   await visit(page, `#/mould/${toFail.id}`);
   await page.getByRole('heading', { level: 1, name: titleOfMould(toFail) }).waitFor();
-  await page.locator('main .mark', { hasText: 'failed' }).first().waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'failed' }).first().waitFor();
   expect(await shotsOf(page)).toBe(String(toFail.shots));
   await visit(page, `#/mould/${otherMould.id}`);
   await page.locator('.history-line', { hasText: 'found worn: lost detail.' }).waitFor();
-  await page.locator('main .place-link', { hasText: roomyPath }).first().waitFor();
+  await page.locator('[role=main] .place-link', { hasText: roomyPath }).first().waitFor();
   await visit(page, `#/mould/${toLend.id}`);
   await page.getByText('With The harbour museum').waitFor();
   await visit(page, '#/wax');

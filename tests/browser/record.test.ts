@@ -27,8 +27,8 @@ test('a new mould needs a name and a place; markup in it stays text; what was ty
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Record the mould' }).click();
   await page.getByRole('heading', { level: 1, name: '<img src=x onerror="document.title=1"> “Gull”' }).waitFor();
-  await page.locator('main .place-link', { hasText: home }).waitFor();
-  await page.locator('main .code', { hasText: /^M.{7}$/ }).waitFor();
+  await page.locator('[role=main] .place-link', { hasText: home }).waitFor();
+  await page.locator('[role=main] .code', { hasText: /^M.{7}$/ }).waitFor();
   app.assertQuiet();
 });
 

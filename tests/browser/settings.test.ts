@@ -54,7 +54,7 @@ test('figures are shown and taken in the units chosen, and what is recorded stay
   // A troy ounce is 31.1034768 g.
   expect(ounces).toBeCloseTo(grams / 31.1034768, 0);
   // A note on a wax is somebody’s own words, and stays as it was written.
-  const text = ((await page.locator('main').textContent()) ?? '').replace(/brittle below 22 °C\./, '');
+  const text = ((await page.getByRole('main').textContent()) ?? '').replace(/brittle below 22 °C\./, '');
   expect(text).toMatch(/°F/);
   expect(text).toMatch(/ psi/);
   expect(text).not.toMatch(/°C|kPa|\d g\b/);

@@ -25,9 +25,9 @@ test('a wax that is sold no more is retired for that reason, and Undo brings it 
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Retire' }).click();
   await page.getByRole('button', { name: 'discontinued' }).click();
-  await page.locator('main .mark', { hasText: 'discontinued' }).waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'discontinued' }).waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await page.locator('main .mark', { hasText: 'discontinued' }).waitFor({ state: 'detached' });
+  await page.locator('[role=main] .mark', { hasText: 'discontinued' }).waitFor({ state: 'detached' });
   app?.assertQuiet();
 });
 
@@ -40,7 +40,7 @@ test('removing a drawer that still holds moulds is asked about; an empty one goe
   await page.getByRole('button', { name: 'removed' }).click();
   await page.getByText(/^Still in .*: \d+ moulds?/).waitFor();
   await page.getByRole('button', { name: 'Retire it all the same' }).click();
-  await page.locator('main .mark', { hasText: 'removed' }).waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'removed' }).waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/place/${full?.in}`);
   await page
     .getByText(full?.label ?? '', { exact: true })
@@ -55,7 +55,7 @@ test('a master is inspected, and a mould of it recorded with design, size and ma
   await page.getByRole('link', { name: 'Inspect' }).click();
   await page.getByText('watch: look at its first waxes').click();
   await page.getByRole('button', { name: 'Write down: watch' }).click();
-  await page.locator('main .mark', { hasText: 'watch' }).first().waitFor();
+  await page.locator('[role=main] .mark', { hasText: 'watch' }).first().waitFor();
   await page.getByRole('link', { name: 'Make a mould from this' }).click();
   await page.getByRole('button', { name: 'Record the mould' }).waitFor();
   expect(await page.getByLabel('Size').inputValue()).toBe(of?.size);
@@ -97,7 +97,7 @@ test('things are lent from the page of who has some already, chosen by typing a 
   await page.getByRole('button', { name: `Lend ${titleOfMould(workingMould)}` }).click();
   await page.getByText(`${titleOfMould(workingMould)} lent to ${holder}.`).waitFor();
   await page
-    .locator('main .row-title', { hasText: titleOfMould(workingMould) })
+    .locator('[role=main] .row-title', { hasText: titleOfMould(workingMould) })
     .first()
     .waitFor();
   app?.assertQuiet();
@@ -116,6 +116,6 @@ test('a place is moved into another one from its own page', async () => {
     .first()
     .click();
   await page.getByRole('button', { name: /^Move / }).click();
-  await page.locator('main .where-step', { hasText: cabinet?.name ?? '' }).waitFor();
+  await page.locator('[role=main] .where-step', { hasText: cabinet?.name ?? '' }).waitFor();
   app?.assertQuiet();
 });

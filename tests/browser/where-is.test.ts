@@ -59,7 +59,7 @@ test.each([
 ])('“%s” is answered with %s', async (query, answer) => {
   const { page, assertQuiet } = await openSearch();
   await page.locator('#where-query').fill(query);
-  await page.locator('main').getByText(answer).first().waitFor();
+  await page.getByRole('main').getByText(answer).first().waitFor();
   assertQuiet();
 });
 

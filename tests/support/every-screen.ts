@@ -94,7 +94,7 @@ export async function show(page: Page, { hash, taps = [] }: Seen): Promise<void>
   await page.evaluate(() => Object.assign(window.location, { hash: '#/nowhere' }));
   await page.getByRole('heading', { name: 'There is no such screen' }).waitFor();
   await page.evaluate((address) => Object.assign(window.location, { hash: address }), hash);
-  await page.locator('main, .label-reader').first().waitFor();
+  await page.locator('main, [role=main], .label-reader').first().waitFor();
   await settled(page);
   for (const name of taps) {
     await page

@@ -16,7 +16,7 @@ const NONE = 'Nothing is on the list yet. Choose things by typing, or scan the l
 /** Things gathered for one piece of work, each line with a way off the list. */
 export function MoveThings({ things, legend = 'What goes', none = NONE, problem, onRemove }: MoveThingsProps) {
   return (
-    <section aria-label={legend}>
+    <section class="several" aria-label={legend}>
       {things.length === 0 && <p>{none}</p>}
       <ul class="list">
         {things.map(({ id, title, detail }) => (

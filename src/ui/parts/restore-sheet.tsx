@@ -115,7 +115,7 @@ function Contents({ opened }: { opened: OpenedBackup }) {
       .join(', ');
   const [freshThings, ownThings] = [listed('fresh'), listed('onlyHere')];
   return (
-    <dl class="facts">
+    <dl class="facts restore-facts">
       <dt>Studio</dt>
       <dd>{name ?? 'without a name'}</dd>
       {manifest && (
@@ -136,12 +136,12 @@ function Contents({ opened }: { opened: OpenedBackup }) {
         {freshThings && `: ${freshThings}`}
         {freshPictures.size > 0 && `; ${sayCount(freshPictures.size, 'picture')}`}
       </dd>
-      <dt>Only here, not in it</dt>
+      <dt>Only here</dt>
       <dd>
         {sayEntries(entries.onlyHere)}
         {ownThings && `: ${ownThings}`}
       </dd>
-      <dt>The same in both</dt>
+      <dt>In both</dt>
       <dd>{sayEntries(entries.same)}</dd>
       {bothChanged > 0 && (
         <>

@@ -22,7 +22,7 @@ const NO_BANNER = { role: 'presentation' } as const;
 
 /** Header, contents, and main actions at the bottom. */
 export function Screen({ title, heading, hasBack = true, tools, actions, children }: ScreenProps) {
-  const { here, isBeside, isDesk } = usePane();
+  const { here, isBeside } = usePane();
   useEffect(() => {
     if (!isBeside) document.title = `${title} – Mouldkeep`;
   }, [title, isBeside]);
@@ -43,14 +43,10 @@ export function Screen({ title, heading, hasBack = true, tools, actions, childre
         )}
         {tools && !isBeside && <div class="screen-tools">{tools}</div>}
       </header>
-      {isDesk ? (
-        // One element for both sides of a desk, so that a list that moves aside keeps what is in it.
-        <div class="screen-body" role={isBeside ? undefined : 'main'}>
-          {children}
-        </div>
-      ) : (
-        <main class="screen-body">{children}</main>
-      )}
+      {/* One element wherever it stands: a list that moves aside, or a tablet that is turned, keeps what is in it. */}
+      <div class="screen-body" role={isBeside ? undefined : 'main'}>
+        {children}
+      </div>
       {actions && !isBeside && <ScreenActions>{actions}</ScreenActions>}
     </div>
   );

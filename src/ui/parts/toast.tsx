@@ -57,25 +57,27 @@ export function ToastPart() {
       {current && (
         <div class={current.isProblem ? 'toast toast-problem' : 'toast'}>
           <p>{current.says}</p>
-          {undo && (
+          <div class="toast-buttons">
+            {undo && (
+              <button
+                type="button"
+                class="button button-quiet toast-undo"
+                disabled={taking.value === current}
+                onClick={() => void takeBack(current, undo)}
+              >
+                {undo.kind === 'withdrawn' ? 'Do it again' : 'Undo'}
+              </button>
+            )}
             <button
               type="button"
-              class="button button-quiet toast-undo"
-              disabled={taking.value === current}
-              onClick={() => void takeBack(current, undo)}
+              class="button button-quiet"
+              onClick={() => {
+                toast.value = null;
+              }}
             >
-              {undo.kind === 'withdrawn' ? 'Do it again' : 'Undo'}
+              Close
             </button>
-          )}
-          <button
-            type="button"
-            class="button button-quiet"
-            onClick={() => {
-              toast.value = null;
-            }}
-          >
-            Close
-          </button>
+          </div>
         </div>
       )}
     </div>

@@ -87,7 +87,7 @@ function Pictures({ thing, pictures }: { thing: Thing; pictures: readonly DatedP
         </section>
       )}
       {pictures.length > 0 && (
-        <div class="button-row">
+        <div class="button-row pane-tools">
           <Button aria-label="Smaller" disabled={hands.zoom.scale <= 1} onClick={() => hands.by(1 / 1.5)}>
             −
           </Button>
