@@ -11,6 +11,11 @@ import type { Drift } from './shelf.ts';
 const RISE = 3;
 /** What a mould without a record is taken for; light, so that its own waxes soon outweigh it. Common practice, no source. */
 const USUAL = { rejects: 0.5, waxes: 10 } as const;
+/**
+ * No record is taken for better than this: old cards often say nothing of rejects, and three rejects in a long run of a mould that spoils one in
+ * a hundred are no news. Without it, moulds shot by the hundred were flagged falsely in 1 run of 30. Common practice, no source.
+ */
+const LEAST_SHARE = 0.02;
 /** Waxes that a record counts for at most: how much a run may vary around it. */
 const STEADY = 30;
 /**
@@ -20,6 +25,8 @@ const STEADY = 30;
 export const ALARM = 3.5;
 /** Waxes before which a mould has no record of its own to compare with. */
 export const OWN_WAXES = 40;
+
+const between = (share: number) => Math.min(0.9, Math.max(LEAST_SHARE, share));
 
 interface Waxes {
   readonly waxes: number;
@@ -44,12 +51,12 @@ export function driftAfter(
   const { since = run.on, waxes: some = 0, rejects: bad = 0, sign = 0 } = before.drift ?? {};
   const record = { waxes: before.good + before.rejects + USUAL.waxes, rejects: before.rejects + USUAL.rejects };
   if (!before.drift && before.good + before.rejects < OWN_WAXES) return undefined;
-  const next = sign + signOf({ waxes, rejects: run.rejects }, Math.min(0.9, record.rejects / record.waxes), STEADY);
+  const next = sign + signOf({ waxes, rejects: run.rejects }, between(record.rejects / record.waxes), STEADY);
   // Kept short: it is stored with the mould.
   return next <= 0 ? undefined : { since, waxes: some + waxes, rejects: bad + run.rejects, sign: Math.round(next * 100) / 100 };
 }
 
 /** The same for a mould without a record of its own, of all its waxes at once against what its rubber's moulds spoil. */
 export function signAgainst(all: Waxes, share: number): number {
-  return all.waxes === 0 ? 0 : signOf(all, Math.min(0.9, Math.max(0.01, share)), STEADY);
+  return all.waxes === 0 ? 0 : signOf(all, between(share), STEADY);
 }

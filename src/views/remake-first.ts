@@ -56,6 +56,8 @@ export interface RemakeItem {
   readonly moulds: readonly { readonly id: MouldId; readonly title: string; readonly says: string }[];
   readonly start: string;
   readonly isLate: boolean;
+  /** Whether there is a master, or at least a mould to get one from. */
+  readonly canBeMade: boolean;
   readonly source: Source;
   readonly isLast: boolean;
 }
@@ -84,6 +86,8 @@ export function remakeList(shelf: Shelf, ask: RemakeAsk, forecasts: readonly Sho
     const { design, size, moulds } = kind;
     const rubber = moulds[0]?.rubber;
     const start = kind.due ? startBy(kind.due, rubber) : undefined;
+    const source = sourceOf(shelf, kind);
+    const canBeMade = source.master !== undefined || moulds.length > 0;
     return {
       key: `${design} ${size ?? ''}`,
       title: designAndSize(shelf, design, size) ?? 'A design no longer recorded',
@@ -95,9 +99,10 @@ export function remakeList(shelf: Shelf, ask: RemakeAsk, forecasts: readonly Sho
         title: mould.code ?? titleOf(shelf, mould),
         says: mouldSays(shelf, mould, forecastOf(mould), kind.pieces),
       })),
-      start: startSays(start, today, daysToCastings(rubber)),
+      start: startSays(start, today, daysToCastings(rubber), canBeMade),
       isLate: start !== undefined && start < today,
-      source: sourceOf(shelf, kind),
+      canBeMade,
+      source,
       isLast: moulds.some((mould) => isLastOfItsKind(shelf, mould)),
     };
   });
@@ -128,8 +133,14 @@ function mouldSays(shelf: Shelf, mould: Mould, forecast: ShotForecast | undefine
   return `needs ${sayCount(shotsFor(mould, pieces), 'shot')}, has ${middle} left (${range})${stands}`;
 }
 
-function startSays(start: Day | undefined, today: Day, days: number): string {
+function startSays(start: Day | undefined, today: Day, days: number, canBeMade: boolean): string {
   const takes = `about ${sayCount(days, 'day')} from rubber to castings`;
+  if (!canBeMade) {
+    if (start === undefined) return `It cannot be made until there is a master; from then on it takes ${takes}.`;
+    return start < today
+      ? `It cannot be made until there is a master, which should have been ready by ${dayInWords(start)} (${takes}).`
+      : `It cannot be made until there is a master, which has to be ready by ${dayInWords(start)} (${takes}).`;
+  }
   if (start === undefined) return `No date is set; it takes ${takes}.`;
   if (start < today) return `Start now: it should have been begun by ${dayInWords(start)} (${takes}).`;
   return `Start by ${dayInWords(start)} (${takes}).`;

@@ -50,12 +50,14 @@ export function survivalCards(shelf: Shelf, life: StudioLife): readonly Survival
         name === ALL
           ? `${sayCount(curve.moulds, 'mould')}, ${sayNumber(curve.moulds - ends)} still whole`
           : saidOfLives(name, curve.moulds, ends),
-      facts: factsOf(sum),
-      ...(isProblem(fit)
-        ? { noFit: fit.says }
-        : isVague(fit)
-          ? { noFit: `${sayCount(ends, 'end')} ${ends === 1 ? 'says' : 'say'} too little yet.` }
-          : {}),
+      facts: factsOf(sum, name !== ALL),
+      ...(name === ALL
+        ? { noFit: 'rubbers wear too differently for one; see each by itself.' }
+        : isProblem(fit)
+          ? { noFit: fit.says }
+          : isVague(fit)
+            ? { noFit: `${sayCount(ends, 'end')} ${ends === 1 ? 'says' : 'say'} too little yet.` }
+            : {}),
       curve,
       marks: marksOf(curve, lives),
       table: curve.steps.map(({ shots, atRisk, ends: at, share, low, high }) => ({
@@ -72,9 +74,10 @@ export function survivalCards(shelf: Shelf, life: StudioLife): readonly Survival
 /** A fitted life known no better than to half its size or double says nothing a caster could use. */
 const isVague = ({ scale, scaleError }: WeibullFit) => scaleError > scale / 2;
 
-function factsOf({ curve, fit }: LifeSum): readonly Fact[] {
+/** Several rubbers mixed would look as if moulds grew hardier with use, since the weak ones go first: no life is fitted to them together. */
+function factsOf({ curve, fit }: LifeSum, isOneRubber: boolean): readonly Fact[] {
   const facts: Fact[] = [{ name: 'Half of them make', says: medianSays(curve) }];
-  if (isProblem(fit) || isVague(fit)) return facts;
+  if (!isOneRubber || isProblem(fit) || isVague(fit)) return facts;
   facts.push({ name: 'The first tenth is gone by', says: `about ${sayNumber(Math.round(fit.tenth))} shots, by the fitted life` });
   facts.push({ name: 'How they go', says: shapeSays(fit) });
   const { scale, scaleError, shape, shapeError } = fit;
@@ -88,8 +91,9 @@ function factsOf({ curve, fit }: LifeSum): readonly Fact[] {
 function medianSays({ median, medianLow, medianHigh, longest, ends }: Curve): string {
   if (ends === 0) return `not known: none has ended yet, and the furthest has come to ${sayNumber(longest)} shots`;
   if (median === undefined) return `more than ${sayNumber(longest)} shots: fewer than half have ended`;
-  const high = medianHigh === undefined ? `at least ${sayNumber(longest)}` : sayNumber(medianHigh);
-  return `${sayNumber(median)} shots; with 95 % between ${sayNumber(medianLow ?? median)} and ${high}`;
+  const low = sayNumber(medianLow ?? median);
+  const range = medianHigh === undefined ? `${low} or more` : `between ${low} and ${sayNumber(medianHigh)}`;
+  return `${sayNumber(median)} shots; the true figure is ${range} with 95 %`;
 }
 
 /** By the shape's own 95 % interval, on its log: 1 is accident alone. */

@@ -71,7 +71,7 @@ describe('how long moulds last', () => {
       says: '3 moulds of tin silicone, 2 still whole',
       noFit: expect.stringContaining('no mould has come further'),
       table: [{ shots: 70, atRisk: 1, ends: 1, share: '0 %', range: '' }],
-      facts: [{ name: 'Half of them make', says: '70 shots; with 95 % between 70 and at least 70' }],
+      facts: [{ name: 'Half of them make', says: '70 shots; the true figure is 70 or more with 95 %' }],
     });
     expect(card?.marks.map(({ atRisk }) => atRisk)).toEqual([3, 2, 2, 1, 1]);
   });

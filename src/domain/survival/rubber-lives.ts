@@ -28,15 +28,37 @@ export function expectedShotsOf(mould: Mould, studio: StudioFields): { readonly 
 
 const known = new WeakMap<Shelf['things']['mould'], { readonly studio: StudioFields; readonly lives: readonly RubberLives[] }>();
 
+type Lived = Pick<Shelf, 'things' | 'studio'>;
+
+const knownFor = ({ things, studio }: Lived): readonly RubberLives[] | undefined => {
+  const before = known.get(things.mould);
+  return before?.studio === studio ? before.lives : undefined;
+};
+
+/** Whether `livesByRubber` has its answer ready. */
+export const areLivesKnown = (shelf: Lived): boolean => knownFor(shelf) !== undefined;
+
 /**
  * The lives of each rubber's moulds, rubbers without any left out. Moulds of one rubber are taken to wear alike in parts of the shots each
  * is expected to last, so that one with a figure of its own teaches the others too.
  */
-export function livesByRubber({ things, studio }: Pick<Shelf, 'things' | 'studio'>): readonly RubberLives[] {
-  const before = known.get(things.mould);
-  if (before?.studio === studio) return before.lives;
+export function livesByRubber(shelf: Lived): readonly RubberLives[] {
+  const slices = livesInSlices(shelf);
+  while (!slices.next().done);
+  return knownFor(shelf) ?? [];
+}
+
+/** Moulds looked at between two breaths. */
+const SLICE = 100;
+
+/** The same a slice at a time, for a page that must not be held up: `livesByRubber` answers at once when it is through. */
+export function* livesInSlices({ things, studio }: Lived): Generator<void, void> {
+  if (areLivesKnown({ things, studio })) return;
+  let looked = 0;
   const groups = new Map<RubberGroup, { readonly lives: Lifetime[]; readonly expected: number[] }>();
   for (const mould of things.mould.values()) {
+    looked += 1;
+    if (looked % SLICE === 0) yield;
     const life = lifetimeOf(mould as Mould);
     const expected = life && expectedShotsOf(mould as Mould, studio)?.value;
     if (!expected) continue;
@@ -46,12 +68,14 @@ export function livesByRubber({ things, studio }: Pick<Shelf, 'things' | 'studio
       group.expected.push(expected);
     } else groups.set(groupOf(mould as Mould), { lives: [life], expected: [expected] });
   }
-  const lives = RUBBER_GROUPS.flatMap((group) => {
+  const lives: RubberLives[] = [];
+  for (const group of RUBBER_GROUPS) {
     const found = groups.get(group);
-    return found ? [summed(group, found)] : [];
-  });
+    if (!found) continue;
+    lives.push(summed(group, found));
+    yield;
+  }
   known.set(things.mould, { studio, lives });
-  return lives;
 }
 
 function summed(group: RubberGroup, { lives, expected }: LivesToSum): RubberLives {

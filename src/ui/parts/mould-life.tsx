@@ -5,7 +5,7 @@ import type { Posterior } from '../../domain/survival/posterior.ts';
 import { forecastOf, type MouldLife, mouldLifeOf, sayChance, sayLeft } from '../../views/mould-life.ts';
 import { to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
-import { useLife } from '../use-life.ts';
+import { useLife, useLives } from '../use-life.ts';
 import { Facts } from './facts.tsx';
 import { Mark } from './mark.tsx';
 import { ProblemNote } from './note.tsx';
@@ -14,8 +14,10 @@ import '../styles/life.css';
 
 /** What a mould has left in it, what that rests on, and what to try when it spoils more than it used to. */
 export function MouldLifePart({ id, isDrifting }: { id: string; isDrifting: boolean }) {
-  const life = mouldLifeOf(useShelf(), id as MouldId, isDrifting);
-  if (!life) return null;
+  const shelf = useShelf();
+  const isReady = useLives();
+  const life = isReady ? mouldLifeOf(shelf, id as MouldId, isDrifting) : undefined;
+  if (!life) return isReady ? null : <p class="wait">Reckoning…</p>;
   return (
     <>
       {life.causes.length > 0 && <Causes life={life} />}

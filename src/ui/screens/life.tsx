@@ -1,30 +1,39 @@
 import { useMemo } from 'preact/hooks';
+import { survivalOut } from '../../views/survival-out.ts';
 import { type SurvivalCard, survivalCards, survivalNames } from '../../views/survival-page.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { Facts } from '../parts/facts.tsx';
 import { Empty, ProblemNote } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { SurvivalCurve, SurvivalTable } from '../parts/survival-curve.tsx';
+import { TakeList } from '../parts/take-list.tsx';
 import { to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
-import { useLife } from '../use-life.ts';
+import { useLife, useLives } from '../use-life.ts';
 import '../styles/life.css';
 
 /** How long moulds of each rubber have lasted in this studio. */
 export function LifeScreen(_: object) {
   const shelf = useShelf();
-  const found = survivalNames(shelf).join('|');
-  const names = useMemo(() => survivalNames(shelf), [found]);
+  const isReady = useLives();
+  const found = isReady ? survivalNames(shelf).join('|') : '';
+  const names = useMemo(() => (isReady ? survivalNames(shelf) : []), [found]);
   const { life, problem } = useLife(names);
+  const cards = isReady && life ? survivalCards(shelf, life) : undefined;
   return (
     <Screen title="How long moulds last" actions={<LinkButton href={to(['remake'])}>Which to make again first</LinkButton>}>
       {problem && <ProblemNote problem={problem} />}
-      {names.length === 0 ? (
+      {isReady && names.length === 0 ? (
         <Empty title="No mould has been shot yet">
           <p>Log runs, and say why a mould is retired. Here will stand how many shots moulds of each rubber make in your hands.</p>
         </Empty>
-      ) : life ? (
-        survivalCards(shelf, life).map((card) => <Card key={card.name} card={card} />)
+      ) : cards && cards.length > 0 ? (
+        <>
+          {cards.map((card) => (
+            <Card key={card.name} card={card} />
+          ))}
+          <TakeList shown={{ of: 'table', ...survivalOut(cards) }} what="these figures" />
+        </>
       ) : (
         !problem && <p class="wait">Reckoning…</p>
       )}

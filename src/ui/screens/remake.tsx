@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import { lastMoulds, type RemakeItem, remakeAsk, remakeList, type Source } from '../../views/remake-first.ts';
+import { remakeOut } from '../../views/remake-out.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Mark } from '../parts/mark.tsx';
 import { Empty, ProblemNote } from '../parts/note.tsx';
@@ -43,7 +44,8 @@ export function RemakeScreen(_: object) {
       {list && list.items.length > 0 && (
         <>
           <p class="field-hint">
-            Ordered by the pieces that would be missed: the chance that the moulds give out, times how many are wanted.
+            Ordered by the pieces that would be missed: the chance that the moulds give out, times how many are wanted. What a forecast
+            rests on stands on its mould’s page.
           </p>
           <ol class="list remake-list">
             {list.items.slice(0, shown).map((item) => (
@@ -58,6 +60,7 @@ export function RemakeScreen(_: object) {
         </>
       )}
       <LastOnes />
+      {list && <TakeList shown={{ of: 'table', ...remakeOut(list, lastMoulds(shelf)) }} />}
     </Screen>
   );
 }
@@ -72,6 +75,7 @@ function Item({ item }: { item: RemakeItem }) {
           word={`about ${Math.max(1, Math.round(item.missed))} would be missed`}
           tone={item.isLate ? 'act' : 'soon'}
         />
+        {!item.canBeMade && <Mark shape="failed" word="cannot be made" tone="act" />}
         {item.isLast && <Mark shape="last" word="last of its kind" tone="act" />}
       </p>
       <p>
