@@ -99,8 +99,8 @@ export function shotsFor(mould: Mould, pieces: number): number {
 }
 
 /**
- * The chance that pieces will be missing: that none of the moulds makes them all by itself. Two moulds may share the work, so it is rather
- * said too high than too low. 1 without a mould; undefined when nothing can be forecast of any.
+ * The chance that pieces will be missing: that none of the moulds makes them all by itself. Two moulds may share the work, which makes it too
+ * high; moulds of one rubber are wrong together, which makes it too low. 1 without a mould; undefined when nothing can be forecast of any.
  */
 export function chanceOfMissing(chances: readonly (number | undefined)[]): number | undefined {
   if (chances.length === 0) return 1;

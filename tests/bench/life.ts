@@ -1,6 +1,7 @@
 import type { Shelf } from '../../src/domain/shelf.ts';
 import { forecastAll, sumLives, type ToForecast } from '../../src/domain/survival/life-sums.ts';
-import { expectedShotsOf, groupOf, livesByRubber } from '../../src/domain/survival/rubber-lives.ts';
+import { expectedShotsOf, groupOf, livesByRubber, livesInSlices } from '../../src/domain/survival/rubber-lives.ts';
+import { inTurns } from '../../src/ui/turns.ts';
 import { sumLife } from '../../src/views/life-known.ts';
 
 /** What reckoning the lives of all moulds costs, ms. */
@@ -8,28 +9,14 @@ export interface LifeTimes {
   readonly moulds: number;
   /** The sums themselves, done on the slowed page in place of the worker, which the slowdown does not reach. */
   readonly sums: number;
-  /** From asking to the worker's answer. */
+  /** From asking to the worker's answer, the gathering of the lives on the page counted. */
   readonly answered: number;
-  /** The longest that the page was held up meanwhile. */
+  /** The longest that the page was held up meanwhile, from the first look at a mould on. */
   readonly blocked: number;
 }
 
-/** Curves, fits and beliefs of every rubber, and the forecast of every mould for thirty more shots. */
+/** Curves, fits and beliefs of every rubber, and the forecast of every mould for thirty more shots: first as a screen does it, on a page that has never done it before. */
 export async function timeLife(shelf: Shelf): Promise<LifeTimes> {
-  const rubbers = livesByRubber({ ...shelf, things: { ...shelf.things, mould: new Map(shelf.things.mould) } });
-  const names = rubbers.map(({ group }) => group);
-  const moulds = [...shelf.things.mould.values()].flatMap((mould): ToForecast[] => {
-    const expected = expectedShotsOf(mould, shelf.studio)?.value;
-    return expected ? [{ sum: names.indexOf(groupOf(mould)), shots: mould.shots, expected, more: 30 }] : [];
-  });
-  const began = performance.now();
-  const sums = rubbers.map(sumLives);
-  forecastAll(
-    sums.map(({ posterior }) => posterior),
-    moulds,
-  );
-  const alone = performance.now() - began;
-
   let blocked = 0;
   let last = performance.now();
   const watch = setInterval(() => {
@@ -40,10 +27,28 @@ export async function timeLife(shelf: Shelf): Promise<LifeTimes> {
   await new Promise((done) => setTimeout(done, 100));
   blocked = 0;
   const asked = performance.now();
+  await new Promise<void>((done) => void inTurns(livesInSlices(shelf), done));
+  const rubbers = livesByRubber(shelf);
+  const names = rubbers.map(({ group }) => group);
+  const moulds = toForecast(shelf, names);
   const answer = await sumLife(shelf, names, moulds).answer;
   const answered = performance.now() - asked;
   await new Promise((done) => setTimeout(done, 20));
   clearInterval(watch);
   if (!answer || !('forecasts' in answer) || answer.forecasts.length !== moulds.length) throw new Error('nothing was forecast');
-  return { moulds: moulds.length, sums: alone, answered, blocked };
+
+  const began = performance.now();
+  const sums = rubbers.map(sumLives);
+  forecastAll(
+    sums.map(({ posterior }) => posterior),
+    moulds,
+  );
+  return { moulds: moulds.length, sums: performance.now() - began, answered, blocked };
+}
+
+function toForecast(shelf: Shelf, names: readonly string[]): readonly ToForecast[] {
+  return [...shelf.things.mould.values()].flatMap((mould): ToForecast[] => {
+    const expected = expectedShotsOf(mould, shelf.studio)?.value;
+    return expected ? [{ sum: names.indexOf(groupOf(mould)), shots: mould.shots, expected, more: 30 }] : [];
+  });
 }

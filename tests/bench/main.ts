@@ -9,7 +9,7 @@ import { calibration } from './calibration.ts';
 import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
 import { firstAnswer, labelFigures } from './label-figures.ts';
-import type { LifeTimes } from './life.ts';
+import { benchLife } from './life-figures.ts';
 import { benchLighthouse } from './lighthouse.ts';
 import { benchLineage } from './lineage.ts';
 import { benchPeers } from './peers.ts';
@@ -24,7 +24,7 @@ const SLOWDOWN = 4;
 const STUDIO = 'mouldkeep';
 
 /** What `--part` can name. */
-const PARTS = ['first load', 'studio', 'lineage', 'labels', 'calibration', 'lighthouse', 'peers'] as const;
+const PARTS = ['first load', 'studio', 'life', 'lineage', 'labels', 'calibration', 'lighthouse', 'peers'] as const;
 
 interface Bench {
   readonly url: string;
@@ -42,6 +42,7 @@ export async function main({ siteDir, appDir, part }: { siteDir: string; appDir:
     const bench = { url: server.url, chrome };
     if (wants('first load')) figures.push(firstLoad(appDir));
     if (wants('studio')) figures.push(...(await studios(bench)));
+    if (wants('life')) figures.push(...(await benchLife(bench, BIG, SLOWDOWN)));
     if (wants('lineage')) figures.push(await benchLineage(bench, SLOWDOWN));
     if (wants('labels')) figures.push(...labelFigures(await benchDecode()));
     if (wants('calibration')) figures.push(...calibration());
@@ -73,20 +74,6 @@ async function studios(bench: Bench): Promise<Figure[]> {
   return figures;
 }
 
-function lifeFigures({ moulds, sums, answered, blocked }: LifeTimes): Figure[] {
-  const what = `life of ${moulds} moulds`;
-  return [
-    {
-      name: `${what}: fit and forecast, at ${SLOWDOWN}× slowdown`,
-      value: sums,
-      unit: 'ms',
-      bound: 400,
-      note: `the worker answers in ${answered.toFixed(0)} ms`,
-    },
-    { name: `${what}: the page held up meanwhile, at most`, value: blocked, unit: 'ms', bound: 50 },
-  ];
-}
-
 /** One studio in a browser of its own: store figures first, then the app's screens on it. */
 async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[] = []): Promise<{ run: number; letter: number }> {
   const profile = mkdtempSync(join(tmpdir(), 'mouldkeep-bench-'));
@@ -104,8 +91,6 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
     if (size === BIG) await storeFigures(context, page, size, restored, figures);
     // Asked for before the service worker is there: it would answer this address with the app.
     const moulds = await page.evaluate((name) => window.bench.soundMoulds(name, 15), STUDIO);
-    if (size === BIG)
-      figures.push(...lifeFigures(await slowed(context, page, () => page.evaluate((name) => window.bench.life(name), STUDIO))));
     const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));
     const shown = await slowed(context, page, () => page.evaluate(() => window.bench.bareRowShown(40)));
     if (size === BIG) figures.push(await firstAnswer(context, url, SLOWDOWN));
