@@ -14,6 +14,7 @@ import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
 import { useIsDesk } from './use-size.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
+import { useWatchSmall } from './watch-small.ts';
 
 const AttentionScreen = lazy(async () => (await import('./screens/attention.tsx')).AttentionScreen);
 const BackupScreen = lazy(async () => (await import('./screens/backup.tsx')).BackupScreen);
@@ -198,6 +199,7 @@ function CountedBar() {
 /** Draws nothing; apart, so that the frame is not drawn again with every change of the shelf. */
 function AttentionWatch() {
   useWatchAttention();
+  useWatchSmall();
   return null;
 }
 

@@ -26,7 +26,7 @@ export function FoundThing({ thing, opensThing }: { thing: ThingAnswer; opensThi
           <span class="row-detail">{isPlace ? `${thing.place} · ${thing.detail}` : thing.detail}</span>
           {thing.states.length > 0 && (
             <span class="row-marks">
-              <StateMarks states={thing.states} />
+              <StateMarks states={thing.states} of={thing.id} />
             </span>
           )}
         </span>

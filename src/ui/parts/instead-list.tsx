@@ -44,7 +44,7 @@ function Row({ each }: { each: Substitute }) {
           </a>
           <span class="row-detail">{each.detail}</span>
           <span class="row-marks">
-            <StateMarks states={each.states} />
+            <StateMarks states={each.states} of={each.id} />
           </span>
         </span>
       </div>

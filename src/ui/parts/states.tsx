@@ -1,4 +1,5 @@
 import type { State, StateName } from '../../views/state.ts';
+import { smallSeen } from '../watch-small.ts';
 import { Mark, type Tone } from './mark.tsx';
 
 const STATE_TONE: Readonly<Record<StateName, Tone>> = {
@@ -14,13 +15,14 @@ const STATE_TONE: Readonly<Record<StateName, Tone>> = {
   last: 'act',
 };
 
-/** What state a thing is in, each as shape, word and colour. */
-export function StateMarks({ states }: { states: readonly State[] }) {
+/** What state a thing is in, each as shape, word and colour; of a mould (`of`) also that its castings come out a size small. */
+export function StateMarks({ states, of }: { states: readonly State[]; of?: string }) {
   return (
     <>
       {states.map(({ name, word }) => (
         <Mark key={`${name} ${word}`} shape={name} word={word} tone={STATE_TONE[name]} />
       ))}
+      {of !== undefined && smallSeen.value.has(of) && <Mark shape="low" word="comes out small" tone="soon" />}
     </>
   );
 }

@@ -10,6 +10,7 @@ import { requestScan } from '../scan-request.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { Button } from './button.tsx';
 import { Icon } from './icon.tsx';
+import { StateMarks } from './states.tsx';
 import { say } from './toast.tsx';
 
 interface PickerProps {
@@ -95,6 +96,7 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
                   <button type="button" class="picker-choice" onClick={() => pick(choice.id)}>
                     <span class="row-title">{choice.title}</span>
                     {choice.detail && <span class="row-detail">{choice.detail}</span>}
+                    <StateMarks states={[]} of={choice.id} />
                   </button>
                 </li>
               ))}

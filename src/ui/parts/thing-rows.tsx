@@ -58,7 +58,7 @@ function Marks({ row, isSought }: { row: Row; isSought: boolean }) {
           <span>this one</span>
         </span>
       )}
-      <StateMarks states={row.states} />
+      <StateMarks states={row.states} of={row.id} />
       {row.flags
         .filter(({ kind }) => !SAID_BY_STATE.has(kind))
         .map(({ kind, level }) => (

@@ -92,7 +92,7 @@ function Head({ page }: { page: MouldPage }) {
       {first && <Thumbs pictures={page.pictures} what={page.title} of={page.id} />}
       <div>
         <p class="row-marks">
-          <StateMarks states={page.states} />
+          <StateMarks states={page.states} of={page.id} />
         </p>
         <p>
           {page.design ? <a href={to(['thing', page.design.id])}>{page.design.title}</a> : 'No design written down'}
