@@ -1,6 +1,6 @@
 import { startJob } from '../device/worker-client.ts';
 import { ancestorsOf, descendantsOf } from '../domain/lineage/descent.ts';
-import { type Branch, familyOf, type Member, outlineOf, type Reach } from '../domain/lineage/family.ts';
+import { type Branch, familyOf, type Member, nearKin, outlineOf, type Reach } from '../domain/lineage/family.ts';
 import { generationInWords, generationOf } from '../domain/lineage/generation.ts';
 import { kinOf } from '../domain/lineage/kin.ts';
 import type { Picture } from '../domain/lineage/layout.ts';
@@ -105,6 +105,12 @@ export function kinSummary(shelf: Shelf, id: string): KinSummary | undefined {
   return { says: generationInWords(thing, generation), counts: `${up}; ${down}.` };
 }
 
+/** The few that stand nearest to a thing, for the small picture on its page: none when it would stand there alone. */
+export function nearKinOf(shelf: Shelf, id: string): readonly Member[] {
+  const members = nearKin(shelf, id, (thing) => !isUsedUp(thing) && !thing.retired);
+  return members.length > 1 ? members : [];
+}
+
 export interface Drawing {
   /** Undefined when it was called off. */
   readonly picture: Promise<Picture | Problem | undefined>;
@@ -112,7 +118,7 @@ export interface Drawing {
 }
 
 /** Lays the picture out beside the page: on a phone a large family takes dagre some hundred milliseconds. */
-export function drawLineage(members: readonly Member[]): Drawing {
-  const { answer, cancel } = startJob('lineage', { members });
+export function drawLineage(members: readonly Member[], across?: number): Drawing {
+  const { answer, cancel } = startJob('lineage', { members, ...(across === undefined ? {} : { across }) });
   return { picture: answer, cancel };
 }

@@ -53,7 +53,7 @@ function answerTo(request: Request): Answer | Promise<Answer> {
     case 'trace':
       return traceRows(request.asks, (progress) => reply({ progress }));
     case 'lineage':
-      return layOut(request.asks.members);
+      return layOut(request.asks.members, request.asks.across);
   }
 }
 

@@ -67,7 +67,7 @@ export interface Jobs {
   };
   /** Rows of the journal, each the text of a list of entries; blobs, because handing those over copies nothing. */
   trace: { readonly asks: { readonly rows: readonly Blob[]; readonly from: DoubtFrom }; readonly gives: Trace };
-  lineage: { readonly asks: { readonly members: readonly Member[] }; readonly gives: Picture };
+  lineage: { readonly asks: { readonly members: readonly Member[]; readonly across?: number }; readonly gives: Picture };
 }
 export type JobName = keyof Jobs;
 

@@ -1,5 +1,5 @@
 import type { Shelf } from '../shelf.ts';
-import { ancestorsOf, descendantsOf, parentsOf } from './descent.ts';
+import { ancestorsOf, childrenOf, descendantsOf, parentsOf } from './descent.ts';
 import { type Generation, generationOf, hasUnknownParent } from './generation.ts';
 import { type Kin, type KinNoun, kinOf } from './kin.ts';
 
@@ -31,6 +31,29 @@ export function familyOf(shelf: Shelf, id: string, reach: Reach): readonly Membe
     // What came of them has other parents too.
     for (const each of [...ids]) for (const above of ancestorsOf(shelf, each)) ids.add(above);
   }
+  return inOrder(shelf, ids);
+}
+
+/** Of these many come of a thing, a picture beside it shows the first. */
+const NEAR_MOST = 2;
+
+/**
+ * A thing's nearest kin: what it came from (of a pile also what its mould came from) and some of what came of it, without those left out by
+ * `isShown`. Each after everything it came from.
+ */
+export function nearKin(shelf: Shelf, id: string, isShown: (thing: Kin) => boolean): readonly Member[] {
+  const thing = kinOf(shelf, id);
+  if (!thing) return [];
+  const isPile = (each: Kin) => each.noun === 'injectedWax' || each.noun === 'casting';
+  const parents = parentsOf(shelf, thing).slice(0, NEAR_MOST);
+  const above = parents.flatMap((each) => {
+    const parent = kinOf(shelf, each);
+    return parent && (isPile(thing) || isPile(parent)) ? parentsOf(shelf, parent).slice(0, NEAR_MOST) : [];
+  });
+  const children = (childrenOf(shelf).get(id) ?? []).filter(isShown);
+  const [piles, others] = [children.filter(isPile), children.filter((each) => !isPile(each))];
+  const below = [...piles.slice(0, NEAR_MOST), ...others.slice(0, NEAR_MOST)].map((each) => each.id);
+  const ids = new Set([...above, ...parents, id, ...below]);
   return inOrder(shelf, ids);
 }
 

@@ -49,7 +49,7 @@ export const PILE_H = 48;
 const GAP = 14;
 const ROW_GAP = 44;
 const FRAME_PAD = 10;
-/** Cards side by side in a frame; a phone is some two wide. */
+/** Cards side by side in a frame, unless told otherwise; a phone is some two wide. */
 const ACROSS = 3;
 
 interface Box {
@@ -68,8 +68,8 @@ interface Box {
  * Generations as rows, laid out by dagre. A row of three hundred boxes would be fifty screens wide and take dagre seconds, so it is given fewer
  * and larger ones: piles are lines in their mould's card, and moulds that lead no further stand together in frames.
  */
-export function layOut(members: readonly Member[]): Picture {
-  const boxes = boxesOf(members);
+export function layOut(members: readonly Member[], across = ACROSS): Picture {
+  const boxes = boxesOf(members, across);
   const graph = new dagre.graphlib.Graph();
   // Rows are known from the generations, which spares dagre its own ranking; a lineage rarely crosses itself, so the first order will do.
   graph.setGraph({ ranker: 'none' as never, ranksep: ROW_GAP, nodesep: GAP, edgesep: GAP, rankalign: 'top' });
@@ -126,7 +126,7 @@ function pictureOf(boxes: readonly Box[], boxOf: ReadonlyMap<string, Box>, graph
   return { width, height, cards, lines, frames, bands: [...bands.values()].sort((a, b) => a.y - b.y) };
 }
 
-function boxesOf(members: readonly Member[]): readonly Box[] {
+function boxesOf(members: readonly Member[], across: number): readonly Box[] {
   const byId = new Map(members.map((member) => [member.id, member]));
   const inMould = (member: Member) => {
     const isPile = member.noun === 'injectedWax' || member.noun === 'casting';
@@ -156,9 +156,9 @@ function boxesOf(members: readonly Member[]): readonly Box[] {
     if (member.noun === 'mould' && !leads && member.parents.length > 0) {
       const key = `frame ${rows.get(member.id)} ${member.parents.join(' ')}`;
       frames.set(key, [...(frames.get(key) ?? []), member]);
-    } else boxes.push(boxOf([member], piles, rows, member.id));
+    } else boxes.push(boxOf([member], piles, rows, member.id, 1));
   }
-  for (const [key, moulds] of frames) boxes.push(boxOf(moulds, piles, rows, moulds.length > 1 ? key : (moulds[0] as Member).id));
+  for (const [key, moulds] of frames) boxes.push(boxOf(moulds, piles, rows, moulds.length > 1 ? key : (moulds[0] as Member).id, across));
   // dagre keeps to the order it is given: eldest first, from left to right.
   return boxes.sort((a, b) => a.row - b.row);
 }
@@ -168,11 +168,12 @@ function boxOf(
   piles: ReadonlyMap<string, readonly string[]>,
   rows: ReadonlyMap<string, number>,
   key: string,
+  most: number,
 ): Box {
   const [first] = members as readonly [Member];
   const isFrame = members.length > 1;
   const pad = isFrame ? FRAME_PAD : 0;
-  const across = Math.min(ACROSS, members.length);
+  const across = Math.min(most, members.length);
   const columns = Array.from({ length: across }, (): number => pad);
   const cards = members.map(({ id }): Card => {
     const own = piles.get(id) ?? [];
