@@ -1,11 +1,21 @@
 import type { Metal } from '../domain/design.ts';
 import { sayNumber } from '../domain/measure-words.ts';
+import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import { type Mould, type Shelf, thingOf } from '../domain/shelf.ts';
 import { ladderOf, nearestRung } from '../domain/size/ladder.ts';
 import { learnedFrom } from '../domain/size/learn.ts';
-import { parseRingLabel, type RingSize, ringFromDiameter } from '../domain/size/ring.ts';
+import {
+  isRingName,
+  isRingSize,
+  LARGEST_RING_MM,
+  parseRingLabel,
+  type RingSize,
+  ringFromCircumference,
+  SMALLEST_RING_MM,
+} from '../domain/size/ring.ts';
 import { castingSteps, metalStep, type Step } from '../domain/size/step.ts';
-import { lengthIn, type Units } from '../domain/units.ts';
+import { parseTypedNumber } from '../domain/typed-number.ts';
+import { lengthIn, mmFrom, type Units } from '../domain/units.ts';
 import { sayFine } from './size-page.ts';
 
 export const MEASURES = ['inside diameter', 'inside circumference', 'length'] as const;
@@ -26,6 +36,8 @@ export interface WhichSize {
   /** What it will be as a casting, when a wax or a master was measured. */
   readonly casts?: string;
   readonly ring?: RingSize;
+  /** Said in place of it of what is no finger's. */
+  readonly noRing?: string;
   /** The nearest size of the design. */
   readonly nearest?: string;
   readonly ladder: readonly { readonly label: string; readonly says: string; readonly isNearest: boolean }[];
@@ -46,9 +58,17 @@ export function whichSize(shelf: Shelf, { mm, measure, piece, metal, of }: Asked
     ...(piece === 'casting'
       ? {}
       : { casts: `It casts to about ${sayWithSpread(casting, casting * relative, units)}${isRing ? ' inside' : ''}${rest}.` }),
-    ...(isRing ? { ring: ringFromDiameter(casting) } : {}),
+    ...(isRing ? ringOf(casting * Math.PI, units) : {}),
     ...(nearest ? { nearest: `Nearest to ${nearest.label} (${sayFine(nearest.mm, units)}), ${offBy(casting - nearest.mm, units)}.` } : {}),
     ladder: ladder.map((rung) => ({ label: rung.label, says: sayFine(rung.mm, units), isNearest: rung === nearest })),
+  };
+}
+
+function ringOf(circumferenceMm: number, units: Units): Pick<WhichSize, 'ring' | 'noRing'> {
+  if (isRingSize(circumferenceMm)) return { ring: ringFromCircumference(circumferenceMm) };
+  const [least, most] = [SMALLEST_RING_MM, LARGEST_RING_MM].map((mm) => sayFine(mm, units));
+  return {
+    noRing: `No ring for a finger is ${sayFine(circumferenceMm, units)} around inside; they are ${least} to ${most}. Read the caliper again.`,
   };
 }
 
@@ -78,7 +98,20 @@ function usualMould(shelf: Shelf, design: string | undefined): Mould | undefined
   return undefined;
 }
 
-/** A ring's size typed by its name, such as “US 7”, as an inside diameter in mm. */
-export function typedRing(typed: string): number | undefined {
-  return parseRingLabel(typed)?.diameterMm;
+/** A ring's size typed by its name, such as “US 7”, as an inside diameter in mm; undefined for what is no such name. */
+export function typedRing(typed: string): number | undefined | Problem {
+  if (!isRingName(typed)) return undefined;
+  return parseRingLabel(typed)?.diameterMm ?? problem(`No ring has the size “${typed.trim().slice(0, 20)}”.`);
+}
+
+/** The longest reading there can be, mm; measured things keep no longer one either. */
+const LONGEST_MM = 10_000;
+
+/** A caliper's reading as typed, mm. */
+export function typedReading(typed: string, { length }: Units): number | undefined | Problem {
+  const read = parseTypedNumber(typed);
+  if (read === undefined || isProblem(read)) return read;
+  if (read <= 0) return problem('A reading is more than nothing.');
+  const mm = mmFrom(read, length);
+  return mm > LONGEST_MM ? problem('That is longer than anything that is cast here. Read the caliper again.') : mm;
 }

@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { descendantsOf } from '../../src/domain/lineage/descent.ts';
 import { familyOf } from '../../src/domain/lineage/family.ts';
+import { smallerThanLabel } from '../../src/domain/size/expected.ts';
 import { titleOf } from '../../src/domain/title.ts';
 import { axeWhole } from '../support/axe-whole.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
@@ -68,7 +69,12 @@ test('a mould’s page tells generation and size; its doubtful waxes are traced,
   const { page } = app;
   await page.getByText(/^Generation \d/).waitFor();
   await page.locator('.sizes tbody tr').first().waitFor();
+  await page.locator('.lineage-still').scrollIntoViewIfNeeded();
+  await page.locator('.lineage-still .lineage-card.lineage-here').waitFor();
   expect(await axeWhole(page)).toEqual([]);
+  await page.locator('.lineage-still .lineage-card.lineage-here').click();
+  await page.getByRole('heading', { level: 1, name: /^Lineage: / }).waitFor();
+  await page.goBack();
   await page.getByRole('link', { name: 'Trace its waxes' }).click();
   await page.getByRole('heading', { level: 2, name: titleOfMould(made) }).waitFor();
   await page.getByText('All of them').click();
@@ -115,6 +121,9 @@ test('a wax is kept as a master and moulded; what is larger than its parent is a
   await page.getByText(/^Generation [2-9]/).waitFor();
   await hash(page, `#/thing/${pile?.id}`);
   await page.locator('dt:text-is("Pieces") + dd', { hasText: String((pile?.pieces ?? 0) - 1) }).waitFor();
+  const small = demoMould('whose castings come out small', (mould) => !mould.retired && smallerThanLabel(demoShelf, mould) !== undefined);
+  await hash(page, `#/place/${small.at}`);
+  await page.locator(`a[href$="${small.id}"]`).getByText('comes out small').waitFor();
   await hash(page, '#/size');
   await page.getByLabel('Caliper reading').fill('UK N');
   await page.locator('dt:text-is("ISO") + dd', { hasText: '54' }).waitFor();

@@ -134,4 +134,17 @@ describe('ring sizes', () => {
       expect(Number(off.toFixed(1))).toBeLessThanOrEqual(CHARTS_DISAGREE_MM + 0.1);
     }
   });
+
+  it('are read as they are written, half and quarter sizes too, and not beyond any finger', () => {
+    const around = (label: string) => parseRingLabel(label)?.circumferenceMm;
+    expect(around('UK N½')).toBeCloseTo(54.375, 10);
+    expect(around('uk n 1/2')).toBeCloseTo(54.375, 10);
+    expect(around('US 7¼')).toBeCloseTo((11.63 + 0.8128 * 7.25) * Math.PI, 10);
+    expect(around('us 7 1/4')).toBeCloseTo((11.63 + 0.8128 * 7.25) * Math.PI, 10);
+    expect(around('JIS 14½')).toBeCloseTo((52.5 / 3) * Math.PI, 10);
+    expect(around('UK Z+4½')).toBeCloseTo(36.25 + 1.25 * 30.5, 10);
+    for (const label of ['UK Z+99', 'US 99½', 'JIS 90', 'ISO 29', 'ISO 101', 'US -1', 'UK NN', 'UK N¼', 'N½', '7', 'ISO', 'US 1e9'])
+      expect(around(label), label).toBeUndefined();
+    expect(ringFromCircumference(34)).toEqual({ circumferenceMm: 34, diameterMm: 34 / Math.PI, iso: '34' });
+  });
 });

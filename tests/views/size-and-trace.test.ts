@@ -5,7 +5,7 @@ import { kinSummary } from '../../src/views/lineage-page.ts';
 import { runFormOf } from '../../src/views/run-form.ts';
 import { readingLines, sizesFor } from '../../src/views/size-page.ts';
 import { tracePageOf } from '../../src/views/trace-page.ts';
-import { whichSize } from '../../src/views/which-size.ts';
+import { typedReading, typedRing, whichSize } from '../../src/views/which-size.ts';
 import { idOf, shelfOf } from '../support/shelf-of.ts';
 
 const sizes = [
@@ -46,6 +46,22 @@ const mould = shelf.things.mould.get(idOf('mould')) as Mould;
 const inches = { ...SI_UNITS, length: 'in' } as const;
 
 describe('the size a page tells', () => {
+  it('refuses what is no reading and no ring', () => {
+    expect(['0', '-3', '1000000000', 'abc', 'US 99'].map((typed) => typedRing(typed) ?? typedReading(typed, SI_UNITS))).toMatchObject([
+      { says: 'A reading is more than nothing.' },
+      { says: 'A reading is more than nothing.' },
+      { says: 'That is longer than anything that is cast here. Read the caliper again.' },
+      { says: '“abc” is not a number.' },
+      { says: 'No ring has the size “US 99”.' },
+    ]);
+    expect(typedReading('0,5', inches)).toBeCloseTo(12.7, 10);
+    const asked = { measure: 'inside diameter', piece: 'casting', metal: undefined, of: undefined } as const;
+    expect(whichSize(shelf, { ...asked, mm: 400 }, SI_UNITS)).toMatchObject({
+      noRing: expect.stringMatching(/^No ring for a finger is 1.256\.64 mm around/),
+    });
+    expect(whichSize(shelf, { ...asked, mm: 17.32 }, SI_UNITS).ring).toMatchObject({ us: '7', uk: 'N½' });
+  });
+
   it('says what a casting will be, what was lost, how large the next master has to be, and what it rests on', () => {
     const [size] = sizesFor(shelf, mould.id, SI_UNITS);
     expect(size?.metals[0]?.casting).toMatch(/^20\.\d+ ± 0\.\d+ mm, 5(\.\d)? % ± 0\.\d % less than its master$/);

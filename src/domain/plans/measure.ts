@@ -5,7 +5,7 @@ import { formProblem } from '../form-problem.ts';
 import { descendantsOf } from '../lineage/descent.ts';
 import { isKin, kinOf } from '../lineage/kin.ts';
 import { sayLength } from '../measure-words.ts';
-import { type Problem, problem } from '../problem.ts';
+import { isProblem, type Problem, problem } from '../problem.ts';
 import { type Shelf, type Thing, thingOf } from '../shelf.ts';
 import { pairsOf } from '../size/learn.ts';
 import { READINGS_KEPT, type Reading, sameDimension } from '../size/reading.ts';
@@ -35,9 +35,7 @@ export function planMeasure(shelf: Shelf, desk: Desk, command: Measure): readonl
   if (sizes.length > READINGS_KEPT) return formProblem({ sizes: `A thing keeps ${READINGS_KEPT} dimensions; these are ${sizes.length}.` });
   const twice = sizes.find(({ name }, at) => sizes.slice(at + 1).some((other) => sameDimension(other.name, name)));
   if (twice) return formProblem({ sizes: `“${twice.name}” is there twice. Give each dimension a name of its own.` });
-  const warning = unconfirmed(impossible(shelf, thing, sizes, units), confirmed);
-  if (warning) return warning;
-  return allWritten(
+  const entries = allWritten(
     [
       {
         ...desk.entry(),
@@ -51,6 +49,8 @@ export function planMeasure(shelf: Shelf, desk: Desk, command: Measure): readonl
     ],
     units,
   );
+  // What cannot be kept at all is not asked about first.
+  return isProblem(entries) ? entries : (unconfirmed(impossible(shelf, thing, sizes, units), confirmed) ?? entries);
 }
 
 /** Wax and metal shrink: nothing comes out of a mould larger than what the mould was made from. */

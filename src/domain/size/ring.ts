@@ -6,12 +6,12 @@ export interface RingSize {
   readonly diameterMm: number;
   /** Nearest whole millimetre. */
   readonly iso: string;
-  /** US and Canada, nearest quarter. */
-  readonly us: string;
+  /** US and Canada, nearest quarter; undefined below 0. */
+  readonly us?: string;
   /** Letter, nearest half; undefined below A. */
   readonly uk?: string;
-  /** Nearest whole size. */
-  readonly japan: string;
+  /** Nearest whole size; undefined below 1. */
+  readonly japan?: string;
 }
 
 export const RING_SYSTEMS = ['ISO', 'US', 'UK', 'Japan'] as const;
@@ -38,17 +38,23 @@ export const ukCircumference = (index: number) => UK_START_MM + UK_STEP_MM * ind
 export const japanIndex = (diameterMm: number) => 3 * diameterMm - 38;
 export const japanDiameter = (size: number) => (size + 38) / 3;
 
+/** Inside circumferences of rings for fingers, from a small child's to the largest hand's, mm. Common practice, no source. */
+export const SMALLEST_RING_MM = 30;
+export const LARGEST_RING_MM = 100;
+export const isRingSize = (circumferenceMm: number) => circumferenceMm >= SMALLEST_RING_MM && circumferenceMm <= LARGEST_RING_MM;
+
 export function ringFromCircumference(circumferenceMm: number): RingSize {
   const diameterMm = circumferenceMm / Math.PI;
   const uk = ukLetter(ukIndex(circumferenceMm));
   const us = Math.round(usIndex(diameterMm) * 4) / 4;
+  const japan = Math.round(japanIndex(diameterMm));
   return {
     circumferenceMm,
     diameterMm,
     iso: String(Math.round(circumferenceMm)),
-    us: quarters(us),
+    ...(us >= 0 ? { us: quarters(us) } : {}),
     ...(uk ? { uk } : {}),
-    japan: String(Math.round(japanIndex(diameterMm))),
+    ...(japan >= 1 ? { japan: String(japan) } : {}),
   };
 }
 
@@ -59,7 +65,6 @@ export function ringFromDiameter(diameterMm: number): RingSize {
 const PART = { 0: '', 0.25: '¼', 0.5: '½', 0.75: '¾' } as const;
 
 function quarters(value: number): string {
-  if (value < 0) return `−${quarters(-value)}`;
   const whole = Math.floor(value);
   const part = PART[(value - whole) as keyof typeof PART];
   return whole === 0 && part !== '' ? part : `${whole}${part}`;
@@ -89,18 +94,31 @@ function numberOf(typed: string): number | undefined {
   return typeof read === 'number' ? read : undefined;
 }
 
-/** The ring that a size's label names, such as “US 7½”, “ISO 54”, “UK N½” or “Japan 14”. Undefined for anything else: a bare number says too little. */
+const NAMED = /^(ISO|EU|US|UK|JAPAN|JP|JIS)\s*(.+)$/;
+
+/** Whether something typed begins as the name of a ring's size does, be there such a size or not. */
+export function isRingName(typed: string): boolean {
+  return NAMED.test(typed.trim().toUpperCase());
+}
+
+/**
+ * The ring that a size's label names, such as “US 7½”, “ISO 54”, “UK N½” or “Japan 14”. Undefined for anything else, and for sizes of no finger: a bare
+ * number says too little.
+ */
 export function parseRingLabel(label: string): RingSize | undefined {
-  const match = /^(ISO|EU|US|UK|JAPAN|JP|JIS)\s*(.+)$/.exec(label.trim().toUpperCase());
-  if (!match) return undefined;
-  const [, system = '', rest = ''] = match;
+  const circumferenceMm = circumferenceOf(label);
+  return circumferenceMm !== undefined && isRingSize(circumferenceMm) ? ringFromCircumference(circumferenceMm) : undefined;
+}
+
+function circumferenceOf(label: string): number | undefined {
+  const [, system = '', rest = ''] = NAMED.exec(label.trim().toUpperCase()) ?? [];
+  if (system === '') return undefined;
   if (system === 'UK') {
     const index = ukIndexOf(rest.trim());
-    return index === undefined ? undefined : ringFromCircumference(ukCircumference(index));
+    return index === undefined ? undefined : ukCircumference(index);
   }
   const size = numberOf(rest.trim());
-  if (size === undefined || size < 0 || size > 100) return undefined;
-  if (system === 'US') return ringFromDiameter(usDiameter(size));
-  if (system === 'ISO' || system === 'EU') return size < 30 ? undefined : ringFromCircumference(size);
-  return ringFromDiameter(japanDiameter(size));
+  if (size === undefined || size < 0) return undefined;
+  if (system === 'ISO' || system === 'EU') return size;
+  return (system === 'US' ? usDiameter(size) : japanDiameter(size)) * Math.PI;
 }

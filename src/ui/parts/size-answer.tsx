@@ -8,7 +8,7 @@ import { Shape } from './shape.tsx';
 
 /** A size told in every system, and beside the sizes of its design. */
 export function SizeAnswer({ answer, units }: { answer: WhichSize; units: Units }) {
-  const { ring, ladder, casts, nearest } = answer;
+  const { ring, noRing, ladder, casts, nearest } = answer;
   return (
     <section class="card size-answer" aria-live="polite">
       {casts && <p>{casts}</p>}
@@ -22,15 +22,16 @@ export function SizeAnswer({ answer, units }: { answer: WhichSize; units: Units 
           <Facts
             facts={[
               { name: 'ISO', says: ring.iso },
-              { name: 'US, Canada', says: ring.us },
+              { name: 'US, Canada', says: ring.us ?? 'below 0' },
               { name: 'UK', says: ring.uk ?? 'below A' },
-              { name: 'Japan', says: ring.japan },
+              { name: 'Japan', says: ring.japan ?? 'below 1' },
               { name: 'Inside', says: `${sayFine(ring.diameterMm, units)} across, ${sayFine(ring.circumferenceMm, units)} around` },
             ]}
           />
           <Caution>{RING_CAUTION}</Caution>
         </>
       )}
+      {noRing && <p>{noRing}</p>}
       {ladder.length > 0 && (
         <ul class="rungs">
           {ladder.map(({ label, says, isNearest }) => (
@@ -42,7 +43,7 @@ export function SizeAnswer({ answer, units }: { answer: WhichSize; units: Units 
           ))}
         </ul>
       )}
-      {ladder.length === 0 && !ring && (
+      {ladder.length === 0 && !ring && !noRing && (
         <p>Choose a design or mould whose sizes have their lengths written down, to see which it is nearest to.</p>
       )}
     </section>

@@ -1,8 +1,7 @@
 import { METALS, type Metal } from '../../domain/design.ts';
 import { isProblem } from '../../domain/problem.ts';
-import { parseTypedNumber } from '../../domain/typed-number.ts';
-import { mmFrom, type Units } from '../../domain/units.ts';
-import { MEASURES, type MeasureOf, PIECES, type PieceKind, typedRing, whichSize } from '../../views/which-size.ts';
+import type { Units } from '../../domain/units.ts';
+import { MEASURES, type MeasureOf, PIECES, type PieceKind, typedReading, typedRing, whichSize } from '../../views/which-size.ts';
 import { AllowanceEditor } from '../parts/allowance-editor.tsx';
 import { Choices, Field } from '../parts/field.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -53,6 +52,7 @@ export function SizeScreen() {
         problem={isProblem(read) ? read : undefined}
         onInput={(reading) => set({ reading })}
       />
+      {read !== undefined && !isProblem(read) && <Answer read={read} values={values} units={units} />}
       {!isNamed && (
         <>
           <Choices
@@ -78,7 +78,6 @@ export function SizeScreen() {
           <ThingPicker label="Of which design or mould" nouns={['design', 'mould']} value={values.of} onPick={(of) => set({ of })} />
         </>
       )}
-      {read !== undefined && !isProblem(read) && <Answer read={read} values={values} units={units} />}
       <AllowanceEditor />
     </Screen>
   );
@@ -91,10 +90,9 @@ interface Read {
 
 function readingOf(typed: string, units: Units) {
   const ring = typedRing(typed);
-  if (ring !== undefined) return { mm: ring, isName: true } satisfies Read;
-  const number = parseTypedNumber(typed);
-  if (number === undefined || isProblem(number)) return number;
-  return number > 0 ? ({ mm: mmFrom(number, units.length), isName: false } satisfies Read) : undefined;
+  if (ring !== undefined) return isProblem(ring) ? ring : ({ mm: ring, isName: true } satisfies Read);
+  const mm = typedReading(typed, units);
+  return mm === undefined || isProblem(mm) ? mm : ({ mm, isName: false } satisfies Read);
 }
 
 function Answer({ read, values, units }: { read: Read; values: SizeDraft; units: Units }) {
