@@ -1,0 +1,140 @@
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, describe, expect, test } from 'vitest';
+import { axeViolations } from '../support/axe.ts';
+import { axeWhole } from '../support/axe-whole.ts';
+import { makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
+import { workingMould } from '../support/demo-moulds.ts';
+import { EVERY_SCREEN, type Seen, settled, show } from '../support/every-screen.ts';
+import { writeLabelVideo } from '../support/label-video.ts';
+import { cutText, smallText } from '../support/text-seen.ts';
+
+let app: OpenApp | undefined;
+const profile = makeProfile();
+afterEach(() => app?.close());
+afterAll(() => removeProfile(profile));
+
+const PHONE = { width: 390, height: 844 };
+/** A window, and the size of letters in it. People may set twice the letters; the page is told by its root’s size. */
+const NARROW = [
+  ['twice the letters', PHONE, '200%'],
+  ['the narrowest phone', { width: 320, height: 640 }, '100%'],
+  ['a phone on its side', { width: 844, height: 390 }, '100%'],
+] as const;
+
+function letters(page: Page, size: string): Promise<void> {
+  return page.evaluate((fontSize) => void Object.assign(document.documentElement.style, { fontSize }), size);
+}
+
+/** What cannot be read or reached in each of the windows. */
+async function narrowFaults(page: Page): Promise<string[]> {
+  const wrong: string[] = [];
+  for (const [what, size, letter] of NARROW) {
+    await page.setViewportSize(size);
+    await letters(page, letter);
+    await settled(page);
+    wrong.push(...(await cutText(page)).map((each) => `with ${what}: ${each}`));
+    if (letter === '100%') wrong.push(...(await smallText(page)).map((each) => `with ${what}: ${each}`));
+  }
+  await letters(page, '100%');
+  await page.setViewportSize(PHONE);
+  return wrong;
+}
+
+/** Buttons and fields without any edge: where the system chooses the colours, nothing else shows where they are. */
+function edgeless(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [
+      ...document.querySelectorAll<HTMLElement>(
+        '.button, select, textarea, input:not([type="radio"]):not([type="checkbox"]):not([type="file"])',
+      ),
+    ]
+      .filter((element) => element.checkVisibility() && element.getBoundingClientRect().width > 1)
+      .filter((element) => {
+        const { borderBottomStyle, borderBottomWidth, textDecorationLine } = getComputedStyle(element);
+        return (borderBottomStyle === 'none' || Number.parseFloat(borderBottomWidth) === 0) && textDecorationLine === 'none';
+      })
+      .map((element) => `has no edge: ${element.tagName} .${element.className} “${element.textContent?.trim().slice(0, 30)}”`),
+  );
+}
+
+/** What moves although the system was told to keep still. */
+function moving(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    document
+      .getAnimations()
+      .filter((animation) => Number(animation.effect?.getComputedTiming().duration ?? 0) > 1)
+      .map((animation) => `moves: ${(animation.effect as KeyframeEffect | null)?.target?.className}`),
+  );
+}
+
+/** A dialog lies over the screen that was looked at whole before. */
+const axeOn = (page: Page, seen: Seen) => (seen.taps ? axeViolations(page) : axeWhole(page));
+
+/** What a look finds wrong with a screen, by its name; a screen that cannot be come to is wrong too, and the walk goes on. */
+async function shown(page: Page, seen: Seen, look: () => Promise<readonly string[]>): Promise<string[]> {
+  try {
+    await show(page, seen);
+    return (await look()).map((each) => `${seen.name}: ${each}`);
+  } catch (error) {
+    return [`${seen.name}: ${String(error).split('\n', 3).join(' ')}`];
+  }
+}
+
+// Some forty screens and dialogs, each looked at several times.
+const WALK_MS = 420_000;
+
+describe('on every screen and dialog', () => {
+  test(
+    'by day: axe finds nothing wrong, nothing is cut in any window, and no request leaves the origin, scanning included',
+    async () => {
+      const video = join(profile, 'label.y4m');
+      writeLabelVideo(video, workingMould.code ?? '');
+      app = await openApp({ demo: true, video });
+      const { page } = app;
+      await page.locator('.front').first().waitFor();
+      const wrong: string[] = [];
+      for (const seen of EVERY_SCREEN) {
+        const found = await shown(page, seen, async () => [...(await axeOn(page, seen)), ...(await narrowFaults(page))]);
+        wrong.push(...found);
+      }
+      expect(wrong).toEqual([]);
+      app.assertQuiet();
+    },
+    WALK_MS,
+  );
+
+  test(
+    'by night, keeping still, and in the system’s own colours: axe finds nothing wrong, nothing moves, and every control has an edge',
+    async () => {
+      app = await openApp({
+        demo: true,
+        colorScheme: 'dark',
+        prepare: (context) => context.pages()[0]?.emulateMedia({ reducedMotion: 'reduce' }) ?? Promise.resolve(),
+      });
+      const { page } = app;
+      await page.locator('.front').first().waitFor();
+      const wrong: string[] = [];
+      for (const seen of EVERY_SCREEN) {
+        const found = await shown(page, seen, async () => {
+          const still = [...(await moving(page)), ...(await axeOn(page, seen))];
+          await page.emulateMedia({ forcedColors: 'active' });
+          const bare = await edgeless(page);
+          await page.emulateMedia({ forcedColors: 'none' });
+          return [...still, ...bare];
+        });
+        wrong.push(...found);
+      }
+      expect(wrong).toEqual([]);
+      app.assertQuiet();
+    },
+    WALK_MS,
+  );
+});
+
+test.each(NARROW)('the doors, with %s', async (_, viewport, letter) => {
+  app = await openApp({ viewport });
+  await app.page.waitForSelector('.doors');
+  await letters(app.page, letter);
+  expect(await cutText(app.page)).toEqual([]);
+});
