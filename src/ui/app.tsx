@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { Pane } from './pane.tsx';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
-import { Empty } from './parts/note.tsx';
+import { Screen } from './parts/screen.tsx';
 import { ToastPart } from './parts/toast.tsx';
 import { UpdateNotice } from './parts/update-notice.tsx';
 import { isOnward, listBehind, parseRoute, route } from './router.ts';
@@ -125,16 +125,11 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
       return <ScanScreen code={first} />;
     default:
       return (
-        <main>
-          <Empty
-            title="There is no such screen"
-            actions={
-              <a class="button button-main" href="#/">
-                To the shelves
-              </a>
-            }
-          />
-        </main>
+        <Screen title="There is no such screen" hasBack={false}>
+          <a class="button button-main" href="#/">
+            To the shelves
+          </a>
+        </Screen>
       );
   }
 }

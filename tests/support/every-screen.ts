@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { descendantsOf } from '../../src/domain/lineage/descent.ts';
 import { demoShelf, workingMould } from './demo-moulds.ts';
 
 /** A screen or dialog of the app on the demo studio, and how to come to it. */
@@ -12,6 +13,10 @@ export interface Seen {
 const first = (noun: 'wax' | 'design' | 'master' | 'period' | 'injectedWax' | 'casting' | 'flask' | 'injector') =>
   [...demoShelf.things[noun].keys()][0] ?? '';
 const mould = `#/mould/${workingMould.id}`;
+const pictured = [...demoShelf.things.mould.values()].find(({ pictures }) => (pictures?.length ?? 0) > 1) ?? workingMould;
+const original = [...demoShelf.things.master.values()].find(
+  (master) => !master.from?.length && descendantsOf(demoShelf, master.id).size > 4,
+);
 const cabinet = demoShelf.things.place.get(workingMould.at as never)?.in;
 
 /** Every route and the main dialogs: one list for axe, narrow windows, pictures of the screens, and requests. A new screen is added here. */
@@ -25,6 +30,7 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'where is, misspelt', hash: '#/where?q=heronn' },
   { name: 'wax', hash: '#/wax' },
   { name: 'wax, weigh', hash: '#/wax', taps: ['Weigh'] },
+  { name: 'wax, fill an injector', hash: '#/wax', taps: ['Fill injector'] },
   { name: 'attention', hash: '#/attention' },
   { name: 'attention, set aside', hash: '#/attention', taps: ['Set aside'] },
   { name: 'mould', hash: mould },
@@ -33,7 +39,16 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'run', hash: `${mould}/run` },
   { name: 'inspect', hash: `${mould}/inspect` },
   { name: 'failed', hash: `${mould}/failed` },
+  { name: 'lineage', hash: `#/lineage/${original?.id}` },
+  { name: 'trace', hash: `#/trace/${workingMould.id}` },
+  { name: 'measure', hash: `#/measure/${workingMould.id}` },
+  { name: 'size', hash: '#/size' },
+  { name: 'size of a mould', hash: `#/size?of=${workingMould.id}` },
+  { name: 'life', hash: '#/life' },
+  { name: 'remake', hash: '#/remake' },
+  { name: 'pictures', hash: `#/pictures/${pictured.id}` },
   { name: 'place', hash: `#/place/${workingMould.at}` },
+  { name: 'place, take its list', hash: `#/place/${workingMould.at}`, taps: ['Take '] },
   { name: 'cabinet', hash: `#/place/${cabinet}` },
   { name: 'wax, one', hash: `#/thing/${first('wax')}` },
   { name: 'design', hash: `#/thing/${first('design')}` },
@@ -52,21 +67,25 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'edit, wax', hash: `#/edit/${first('wax')}` },
   { name: 'draw', hash: '#/draw/new' },
   { name: 'draw, a cabinet', hash: `#/draw/${cabinet}` },
+  { name: 'draw, number', hash: '#/draw/new', taps: ['Renumber'] },
+  { name: 'draw, cut', hash: '#/draw/new', taps: ['All', 'Cut'] },
   { name: 'rooms', hash: '#/rooms' },
   { name: 'labels', hash: `#/labels?things=${workingMould.id}` },
+  { name: 'shared', hash: '#/shared' },
   { name: 'bring in', hash: '#/bring-in' },
   { name: 'backup', hash: '#/backup' },
   { name: 'settings', hash: '#/settings' },
+  { name: 'settings, start again', hash: '#/settings', taps: ['Start again'] },
   { name: 'scan', hash: '#/scan' },
   { name: 'scan, a label of another studio', hash: '#/c/M0000000' },
   { name: 'not recorded', hash: '#/mould/00000000000000000X' },
   { name: 'no such screen', hash: '#/nowhere' },
 ];
 
-/** Resolves once the page has left itself alone for a while: nothing is added, changed or moving. */
-export function settled(page: Page): Promise<void> {
+/** Resolves once the page has left itself alone for `forMs`: nothing is added, changed or moving. */
+export function settled(page: Page, forMs = 120): Promise<void> {
   return page.evaluate(
-    () =>
+    (quietMs) =>
       new Promise<void>((resolve) => {
         const giveUp = performance.now() + 4000;
         let quietSince = performance.now();
@@ -78,13 +97,14 @@ export function settled(page: Page): Promise<void> {
           const now = performance.now();
           const isMoving = document.getAnimations().some((animation) => animation.playState === 'running');
           if (isMoving && now < giveUp) quietSince = now;
-          if (now - quietSince > 120 || now > giveUp) {
+          if (now - quietSince > quietMs || now > giveUp) {
             watch.disconnect();
             resolve();
-          } else setTimeout(look, 30);
+          } else setTimeout(look, 20);
         };
         look();
       }),
+    forMs,
   );
 }
 
@@ -101,7 +121,7 @@ export async function show(page: Page, { hash, taps = [] }: Seen): Promise<void>
       .getByRole('button', { name: new RegExp(`^${name}`) })
       .first()
       .click();
-    await page.locator('dialog[open]').waitFor();
     await settled(page);
   }
+  if (taps.length > 0) await page.locator('dialog[open]').waitFor();
 }
