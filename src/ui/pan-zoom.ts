@@ -15,7 +15,8 @@ export interface Rect extends Size {
   readonly y: number;
 }
 
-export const ZOOM_MOST = 1.6;
+/** Letters of twice the size, and nearer still. */
+export const ZOOM_MOST = 3.2;
 const ZOOM_LEAST = 0.05;
 /** Around the picture, px; above it stands the name of the first row. */
 const MARGIN = 36;

@@ -7,6 +7,11 @@ const STEP_PX = 80;
 /** Zoomed out so far, the names of the rows would lie over one another. */
 const FAR = 0.45;
 const ZOOM_STEP = 1.3;
+/** How near one card is looked at, with letters of the usual size. */
+const NEAR = 0.9;
+
+/** The size of letters asked for, as a multiple of the usual 16 px. The picture's boxes are of one size, so that it is zoomed instead. */
+const letters = () => Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
 
 /** A picture that is dragged, pinched and zoomed: moved by its style alone, and drawn again only when a drag leaves what is drawn. */
 export function usePanZoom(content: Size, begin: Rect | undefined) {
@@ -40,7 +45,8 @@ export function usePanZoom(content: Size, begin: Rect | undefined) {
   const here = useCallback(() => {
     const size = sizeOf();
     const all = viewOfAll(content, size);
-    show(begin && all.s < 0.9 ? viewOn(begin, content, size, 0.9) : all);
+    const near = NEAR * letters();
+    show(begin && all.s < near ? viewOn(begin, content, size, near) : all);
   }, [begin, content, show]);
   useLayoutEffect(here, [here]);
 

@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { serveApp } from '../../.config/server.mjs';
 import { EVERY_SCREEN, settled, show } from './every-screen.ts';
@@ -37,6 +37,8 @@ export async function contactSheet({ appDir, outDir, only }: { appDir: string; o
   try {
     await app.page.locator('.front').first().waitFor();
     for (const { name, viewport, media, letters } of LOOKS.filter((look) => only.length === 0 || only.includes(look.name))) {
+      // Pictures of an earlier run would stand among these under other numbers.
+      rmSync(join(outDir, name), { recursive: true, force: true });
       mkdirSync(join(outDir, name), { recursive: true });
       await app.page.setViewportSize(viewport);
       await app.page.emulateMedia({ colorScheme: 'light', reducedMotion: 'no-preference', forcedColors: 'none', ...media });

@@ -13,7 +13,7 @@ export interface Seen {
 const first = (noun: 'wax' | 'design' | 'master' | 'period' | 'injectedWax' | 'casting' | 'flask' | 'injector') =>
   [...demoShelf.things[noun].keys()][0] ?? '';
 const mould = `#/mould/${workingMould.id}`;
-const pictured = [...demoShelf.things.mould.values()].find(({ pictures }) => (pictures?.length ?? 0) > 1) ?? workingMould;
+const pictured = [...demoShelf.things.mould.values()].find(({ pictures, looks }) => (pictures ?? looks ?? []).length > 0);
 const original = [...demoShelf.things.master.values()].find(
   (master) => !master.from?.length && descendantsOf(demoShelf, master.id).size > 4,
 );
@@ -27,7 +27,7 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'where is', hash: '#/where' },
   { name: 'where is, found', hash: '#/where?q=owl' },
   { name: 'where is, a span of years', hash: '#/where?q=8th%20century%20BC' },
-  { name: 'where is, misspelt', hash: '#/where?q=heronn' },
+  { name: 'where is, misspelt', hash: '#/where?q=octopuss' },
   { name: 'wax', hash: '#/wax' },
   { name: 'wax, weigh', hash: '#/wax', taps: ['Weigh'] },
   { name: 'wax, fill an injector', hash: '#/wax', taps: ['Fill injector'] },
@@ -46,7 +46,7 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'size of a mould', hash: `#/size?of=${workingMould.id}` },
   { name: 'life', hash: '#/life' },
   { name: 'remake', hash: '#/remake' },
-  { name: 'pictures', hash: `#/pictures/${pictured.id}` },
+  { name: 'pictures', hash: `#/pictures/${pictured?.id}` },
   { name: 'place', hash: `#/place/${workingMould.at}` },
   { name: 'place, take its list', hash: `#/place/${workingMould.at}`, taps: ['Take '] },
   { name: 'cabinet', hash: `#/place/${cabinet}` },

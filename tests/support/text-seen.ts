@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 /**
  * What cannot be read without scrolling sideways, a line each: a page wider than its window, words that stick out of it, out of their button
  * in the bar, or out of a box that hides them, and figures longer than their input. Fronts are drawn to scale and scroll of themselves;
- * what they have no room for is in the list below them.
+ * what they have no room for is in the list below them. A lineage is dragged, and is a list as well.
  */
 export function cutText(page: Page): Promise<string[]> {
   return page.evaluate(() => {
@@ -18,7 +18,8 @@ export function cutText(page: Page): Promise<string[]> {
       if ((!isInput && own.length === 0) || !element.checkVisibility()) continue;
       const { left, right, width } = element.getBoundingClientRect();
       if (width === 0) continue;
-      if (right > clientWidth + 1 || left < -1) wrong.push(`sticks out to ${Math.round(right)}: ${named(element)}`);
+      if (!element.closest('.lineage-layer') && (right > clientWidth + 1 || left < -1))
+        wrong.push(`sticks out to ${Math.round(right)}: ${named(element)}`);
       const isFigure = isInput && ['decimal', 'numeric'].includes(element.inputMode);
       const hides = isFigure || (!isInput && getComputedStyle(element).overflowX !== 'visible');
       if (hides && element.scrollWidth > element.clientWidth + 1)
