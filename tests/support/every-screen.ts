@@ -8,6 +8,8 @@ export interface Seen {
   readonly hash: string;
   /** Buttons tapped one after another, by the start of their names. */
   readonly taps?: readonly string[];
+  /** What is there when they were tapped, if it is no dialog. */
+  readonly opens?: string;
 }
 
 const first = (noun: 'wax' | 'design' | 'master' | 'period' | 'injectedWax' | 'casting' | 'flask' | 'injector') =>
@@ -69,6 +71,7 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'draw, a cabinet', hash: `#/draw/${cabinet}` },
   { name: 'draw, number', hash: '#/draw/new', taps: ['Renumber'] },
   { name: 'draw, cut', hash: '#/draw/new', taps: ['All', 'Cut'] },
+  { name: 'draw, sizes of fronts', hash: '#/draw/new', taps: ['All', 'Size'], opens: '.draw-tools >> text=Narrower' },
   { name: 'rooms', hash: '#/rooms' },
   { name: 'labels', hash: `#/labels?things=${workingMould.id}` },
   { name: 'shared', hash: '#/shared' },
@@ -109,7 +112,7 @@ export function settled(page: Page, forMs = 120): Promise<void> {
 }
 
 /** Opens a screen or dialog in a page that has the app open already. */
-export async function show(page: Page, { hash, taps = [] }: Seen): Promise<void> {
+export async function show(page: Page, { hash, taps = [], opens = 'dialog[open]' }: Seen): Promise<void> {
   // By way of an empty address, so that the same screen begins anew and an open dialog closes.
   await page.evaluate(() => Object.assign(window.location, { hash: '#/nowhere' }));
   await page.getByRole('heading', { name: 'There is no such screen' }).waitFor();
@@ -123,5 +126,5 @@ export async function show(page: Page, { hash, taps = [] }: Seen): Promise<void>
       .click();
     await settled(page);
   }
-  if (taps.length > 0) await page.locator('dialog[open]').waitFor();
+  if (taps.length > 0) await page.locator(opens).waitFor();
 }
