@@ -12,7 +12,7 @@ import { ShelvesScreen } from './screens/shelves.tsx';
 import { spellings } from './spelling.ts';
 import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
-import { useIsDesk } from './use-size.ts';
+import { useIsDesk, useToldHeight } from './use-size.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 import { useWatchSmall } from './watch-small.ts';
 
@@ -158,16 +158,7 @@ export function App() {
   if (!hasEntered && parts[0] !== 'bring-in' && parts[0] !== 'backup') return <DoorsScreen onEnter={() => setEntered(true)} />;
   return (
     <div class="app" key={spellings.value}>
-      <aside class="app-notices" aria-label="Notices">
-        {deps.isDemo && (
-          <p class="demo-line">
-            <span>Demo: Tern Quay Foundry</span>
-            <a href="?">Leave the demo</a>
-          </p>
-        )}
-        <UpdateNotice />
-        {!deps.isDemo && <SharedNotice />}
-      </aside>
+      <Notices />
       <div class={hasList ? 'panes' : undefined}>
         {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
         <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />
@@ -177,6 +168,24 @@ export function App() {
       <AttentionWatch />
       <LateKeyboard />
     </div>
+  );
+}
+
+/** What stands above every screen. */
+function Notices() {
+  const { isDemo } = useDeps();
+  const notices = useToldHeight<HTMLElement>('--notices-height');
+  return (
+    <aside ref={notices} class="app-notices" aria-label="Notices">
+      {isDemo && (
+        <p class="demo-line">
+          <span>Demo: Tern Quay Foundry</span>
+          <a href="?">Leave the demo</a>
+        </p>
+      )}
+      <UpdateNotice />
+      {!isDemo && <SharedNotice />}
+    </aside>
   );
 }
 

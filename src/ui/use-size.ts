@@ -15,6 +15,21 @@ export function useWidth<E extends HTMLElement>() {
   return { ref, width };
 }
 
+/** Tells the page's styles how high an element is, in px: what is fixed or sticks beside it keeps clear of it. */
+export function useToldHeight<E extends HTMLElement>(name: `--${string}`) {
+  const ref = useRef<E>(null);
+  useLayoutEffect(() => {
+    const page = document.documentElement.style;
+    const watch = new ResizeObserver(() => page.setProperty(name, `${ref.current?.offsetHeight ?? 0}px`));
+    if (ref.current) watch.observe(ref.current);
+    return () => {
+      watch.disconnect();
+      page.removeProperty(name);
+    };
+  }, []);
+  return ref;
+}
+
 /** Whether contents open beside the cabinet (on a desk) or slide over it (on a phone). */
 export function useIsDesk(): boolean {
   const [isDesk, setDesk] = useState(() => window.matchMedia(DESK).matches);

@@ -83,6 +83,8 @@ test('two panes: the list stays beside what is opened from it, Back and a reload
   expect(await page.title()).toBe(`${titleOfMould(workingMould)} – Mouldkeep`);
   const [left, right] = [await list.boundingBox(), await main.boundingBox()];
   expect((left?.x ?? 0) + (left?.width ?? 0)).toBeLessThanOrEqual(right?.x ?? 0);
+  // It ends where the window does, whatever stands above the screens: what is done with several things sticks to its end.
+  expect((left?.y ?? 0) + (left?.height ?? 0)).toBeLessThanOrEqual(DESK.height);
   // The list was only moved aside: it still has the focus, and its line says what is shown.
   const shown = list.locator('.row-link[aria-current]');
   expect(await shown.evaluate((element) => element === document.activeElement)).toBe(true);

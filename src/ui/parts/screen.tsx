@@ -1,7 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { usePane } from '../pane.tsx';
 import { back } from '../router.ts';
+import { useToldHeight } from '../use-size.ts';
 import { Icon } from './icon.tsx';
 
 interface ScreenProps {
@@ -52,18 +53,9 @@ export function Screen({ title, heading, hasBack = true, tools, actions, childre
   );
 }
 
-/** Tells the page how high it is, so that a message stands above the buttons and not over them. */
+/** A message stands above the buttons and not over them. */
 function ScreenActions({ children }: { children: ComponentChildren }) {
-  const bar = useRef<HTMLElement>(null);
-  useLayoutEffect(() => {
-    const page = document.documentElement.style;
-    const watch = new ResizeObserver(() => page.setProperty('--actions-height', `${bar.current?.offsetHeight ?? 0}px`));
-    if (bar.current) watch.observe(bar.current);
-    return () => {
-      watch.disconnect();
-      page.removeProperty('--actions-height');
-    };
-  }, []);
+  const bar = useToldHeight<HTMLElement>('--actions-height');
   return (
     <section ref={bar} class="screen-actions" aria-label="What to do">
       {children}

@@ -4,6 +4,7 @@ import { withdraw } from '../../actions/withdraw.ts';
 import type { Entry } from '../../domain/entry.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
 import { useDeps } from '../studio.tsx';
+import { Icon } from './icon.tsx';
 
 interface Toast {
   readonly says: string;
@@ -70,12 +71,13 @@ export function ToastPart() {
             )}
             <button
               type="button"
-              class="button button-quiet"
+              class="icon-button"
+              aria-label="Close"
               onClick={() => {
                 toast.value = null;
               }}
             >
-              Close
+              <Icon name="close" />
             </button>
           </div>
         </div>
