@@ -7,10 +7,10 @@ import type { Easel } from '../drawing/use-drawing.ts';
 import { figure, one, refs, text, yes } from '../form-editor.ts';
 import { changedFields, type Typed, typedFields } from '../form-values.ts';
 import { useUnits } from '../use-units.ts';
-import { Button } from './button.tsx';
 import { Choices } from './field.tsx';
 import { FormField } from './form-field.tsx';
 import { Sheet } from './sheet.tsx';
+import { SheetForm } from './sheet-form.tsx';
 
 const LABEL = text('label', 24);
 const SHARED = [refs('periods', 'period'), one('for', PLACE_FOR), figure('capacity'), yes('open')];
@@ -40,12 +40,7 @@ export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => vo
 
   return (
     <Sheet title={title} onClose={onClose}>
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          done();
-        }}
-      >
+      <SheetForm wrong={wrong} onDone={done}>
         <Choices
           legend="Kind"
           options={FRONT_KINDS.map((each) => ({ value: each, word: each }))}
@@ -62,15 +57,7 @@ export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => vo
           />
         ))}
         {fronts.length > 1 && <p class="field-hint">What you leave as it is stays as each of them has it.</p>}
-        {wrong && (
-          <p class="field-problem" role="alert">
-            {wrong}
-          </p>
-        )}
-        <Button look="main" type="submit">
-          Done
-        </Button>
-      </form>
+      </SheetForm>
     </Sheet>
   );
 }

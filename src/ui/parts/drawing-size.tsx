@@ -7,9 +7,9 @@ import { mmFrom } from '../../domain/units.ts';
 import { shownLength } from '../drawing/draft.ts';
 import type { Easel } from '../drawing/use-drawing.ts';
 import { useUnits } from '../use-units.ts';
-import { Button } from './button.tsx';
 import { Field } from './field.tsx';
 import { Sheet } from './sheet.tsx';
+import { SheetForm } from './sheet-form.tsx';
 
 const SIDES = [
   ['x', 'From the left edge'],
@@ -43,12 +43,7 @@ export function SizeSheet({ easel, onClose }: { easel: Easel; onClose: () => voi
 
   return (
     <Sheet title={`Size of ${front.label}`} onClose={onClose}>
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          done();
-        }}
-      >
+      <SheetForm wrong={wrong} onDone={done}>
         <div class="two">
           {SIDES.map(([side, word]) => (
             <Field
@@ -61,15 +56,7 @@ export function SizeSheet({ easel, onClose }: { easel: Easel; onClose: () => voi
             />
           ))}
         </div>
-        {wrong && (
-          <p class="field-problem" role="alert">
-            {wrong}
-          </p>
-        )}
-        <Button look="main" type="submit">
-          Done
-        </Button>
-      </form>
+      </SheetForm>
     </Sheet>
   );
 }
