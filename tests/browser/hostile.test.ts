@@ -41,11 +41,13 @@ test('names and notes that would run as scripts or markup are shown as they were
     '#/rooms',
   ]) {
     await page.evaluate((address) => Object.assign(window.location, { hash: address }), hash);
-    await page.locator('main').first().waitFor();
+    await page.locator('main, [role=main]').first().waitFor();
     await settled(page);
     // None of them may have become anything but text.
     expect(
-      await page.locator('main :is(script, iframe, object, embed, base, marquee, a[href^="javascript" i], [onerror], [onload])').count(),
+      await page
+        .locator(':is(main, [role=main]) :is(script, iframe, object, embed, base, marquee, a[href^="javascript" i], [onerror], [onload])')
+        .count(),
       hash,
     ).toBe(0);
   }
