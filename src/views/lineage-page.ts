@@ -107,7 +107,7 @@ export function kinSummary(shelf: Shelf, id: string): KinSummary | undefined {
 
 /** The few that stand nearest to a thing, for the small picture on its page: none when it would stand there alone. */
 export function nearKinOf(shelf: Shelf, id: string): readonly Member[] {
-  const members = nearKin(shelf, id, (thing) => !isUsedUp(thing) && !thing.retired);
+  const members = nearKin(shelf, id, (thing) => !isSpent(thing));
   return members.length > 1 ? members : [];
 }
 

@@ -51,8 +51,10 @@ export function nearKin(shelf: Shelf, id: string, isShown: (thing: Kin) => boole
     return parent && (isPile(thing) || isPile(parent)) ? parentsOf(shelf, parent).slice(0, NEAR_MOST) : [];
   });
   const children = (childrenOf(shelf).get(id) ?? []).filter(isShown);
-  const [piles, others] = [children.filter(isPile), children.filter((each) => !isPile(each))];
-  const below = [...piles.slice(0, NEAR_MOST), ...others.slice(0, NEAR_MOST)].map((each) => each.id);
+  const of = (noun: KinNoun) => children.filter((each) => each.noun === noun).slice(0, NEAR_MOST);
+  // Moulds are framed one below the other; masters would stand side by side, which a phone is too narrow for.
+  const further = of('mould').length > 0 ? of('mould') : of('master').slice(0, 1);
+  const below = [...children.filter(isPile).slice(0, NEAR_MOST), ...further].map((each) => each.id);
   const ids = new Set([...above, ...parents, id, ...below]);
   return inOrder(shelf, ids);
 }

@@ -16,6 +16,8 @@ const SMALLEST = 0.7;
 const ACROSS = 1;
 /** Kept free for it until it is drawn, px: two rows. */
 const WAITING_H = 200;
+/** Room for the line around the thing itself, px. */
+const EDGE = 4;
 
 /** The nearest kin of a thing as a small still picture; a tap on it opens the whole one. The same stands below it as a list. */
 export function LineagePreview({ id }: { id: string }) {
@@ -51,10 +53,15 @@ function Still({ id, members }: { id: string; members: ReturnType<typeof nearKin
   // What does not fit is cut at the sides, with the thing itself in the middle.
   const left = picture ? shiftOf(picture.width * scale, width, here ? (here.x + here.w / 2) * scale : 0) : 0;
   return (
-    <div ref={ref} class="lineage-still" aria-hidden="true" style={{ height: `${picture ? picture.height * scale : WAITING_H}px` }}>
+    <div
+      ref={ref}
+      class="lineage-still"
+      aria-hidden="true"
+      style={{ height: `${picture ? picture.height * scale + 2 * EDGE : WAITING_H}px` }}
+    >
       <a href={to(['lineage', id])} tabIndex={-1}>
         {picture && (
-          <span class="lineage-layer" style={{ width: `${picture.width}px`, transform: `translateX(${left}px) scale(${scale})` }}>
+          <span class="lineage-layer" style={{ width: `${picture.width}px`, transform: `translate(${left}px, ${EDGE}px) scale(${scale})` }}>
             <LineageDrawing picture={picture} cards={picture.cards} here={id} isStill />
           </span>
         )}

@@ -86,7 +86,9 @@ function MeasureForm({ thing }: { thing: Thing }) {
         </fieldset>
       ))}
       {says('sizes') && <p class="field-problem">{says('sizes')}</p>}
-      <Button onClick={() => set({ names: [...values.names, ''], readings: [...values.readings, ''] })}>Another dimension</Button>
+      <Button class="measure-more" onClick={() => set({ names: [...values.names, ''], readings: [...values.readings, ''] })}>
+        Another dimension
+      </Button>
       <Field
         label="Weight"
         keys="decimal"

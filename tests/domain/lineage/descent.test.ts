@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ancestorsOf, childrenOf, descendantsOf, parentsOf } from '../../../src/domain/lineage/descent.ts';
+import { nearKin } from '../../../src/domain/lineage/family.ts';
 import { kinOf, saidParents } from '../../../src/domain/lineage/kin.ts';
+import { CARD_W, layOut } from '../../../src/domain/lineage/layout.ts';
 import { cutsOf } from '../../../src/domain/lineage/rings.ts';
 import { NOUNS } from '../../../src/domain/noun.ts';
 import type { Shelf, Thing } from '../../../src/domain/shelf.ts';
@@ -99,5 +101,41 @@ describe('a lineage', () => {
         for (const [parent, children] of childrenOf(shelf)) for (const child of children) expect(parentsOf(shelf, child)).toContain(parent);
       }),
     );
+  });
+});
+
+describe('the nearest kin of a thing', () => {
+  const shelf = shelfOf([
+    { noun: 'master', is: 'ring', kind: 'original' },
+    { noun: 'mould', is: 'first', master: id('ring') },
+    { noun: 'mould', is: 'second', master: id('ring') },
+    { noun: 'mould', is: 'third', master: id('ring') },
+    { noun: 'injectedWax', is: 'pile', mould: id('first') },
+    { noun: 'injectedWax', is: 'other pile', mould: id('first') },
+    { noun: 'master', is: 'dressed', from: [id('pile')] },
+    { noun: 'mould', is: 'copy', master: id('dressed') },
+  ]);
+  const near = (name: string) => new Set(nearKin(shelf, id(name), () => true).map((member) => member.id));
+  const are = (...names: readonly string[]) => new Set(names.map(id));
+
+  it('are what it came from and a few of what came of it, of a pile its mould’s master too', () => {
+    expect(near('first')).toEqual(are('ring', 'first', 'pile', 'other pile'));
+    expect(near('pile')).toEqual(are('ring', 'first', 'pile', 'dressed'));
+    expect(near('dressed')).toEqual(are('first', 'pile', 'dressed', 'copy'));
+    expect(near('ring').size).toBe(3);
+    expect(nearKin(shelf, id('first'), () => false).map((member) => member.id)).toEqual([id('ring'), id('first')]);
+    expect(nearKin(shelf, 'gone', () => true)).toEqual([]);
+  });
+
+  it('stand one below the other where that is asked for: no wider than one frame', () => {
+    for (const name of ['ring', 'first', 'pile', 'dressed']) {
+      const picture = layOut(
+        nearKin(shelf, id(name), () => true),
+        1,
+      );
+      expect(picture.width, name).toBeLessThanOrEqual(CARD_W + 20);
+      const shown = new Set(picture.cards.flatMap((card) => [card.id, ...card.piles]));
+      expect(shown).toEqual(near(name));
+    }
   });
 });
