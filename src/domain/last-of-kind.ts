@@ -1,5 +1,6 @@
 import { mastersByDesign, mouldsByDesign } from './by-design.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
+import { through } from './slices.ts';
 
 /** Nothing is known against their being of the same size. */
 export const isSameSize = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b;
@@ -36,7 +37,21 @@ export function isLastOfItsKind(shelf: Shelf, mould: Mould): boolean {
   });
 }
 
+const MOULDS_AT_ONCE = 100;
+
+/** Every mould that is the last of its kind, a slice at a time. */
+export function* lastInSlices(shelf: Shelf): Generator<void, readonly Mould[]> {
+  const last: Mould[] = [];
+  let looked = 0;
+  for (const mould of shelf.things.mould.values() as Iterable<Mould>) {
+    looked += 1;
+    if (looked % MOULDS_AT_ONCE === 0) yield;
+    if (isLastOfItsKind(shelf, mould)) last.push(mould);
+  }
+  return last;
+}
+
 /** Every mould that is the last of its kind. */
 export function lastOfTheirKind(shelf: Shelf): readonly Mould[] {
-  return [...shelf.things.mould.values()].filter((mould) => isLastOfItsKind(shelf, mould as Mould)) as Mould[];
+  return through(lastInSlices(shelf));
 }

@@ -4,6 +4,7 @@ import { addDays } from './day.ts';
 import { isLivingMould } from './last-of-kind.ts';
 import type { Rubber } from './mould.ts';
 import type { Casting, Design, InjectedWax, Mould, Shelf, Want } from './shelf.ts';
+import { through } from './slices.ts';
 
 /** A design in one size, the pieces of it that are wanted and not there, and the moulds that could make them. */
 export interface WantedKind {
@@ -30,30 +31,50 @@ export const CASTING_DAYS = 4;
 
 const SIZE_UNKNOWN = '';
 
-/** Kinds of which more is wanted than is there, in no order. Poured-in-the-mould designs are left out: they wear by the pour. */
-export function wantedKinds(shelf: Shelf): readonly WantedKind[] {
-  const wants = byDesign([...shelf.things.want.values()].filter((want) => !want.retired) as Want[]);
-  const onHand = byDesign([
-    ...([...shelf.things.casting.values()].filter((pile) => !pile.retired) as Casting[]),
-    ...([...shelf.things.injectedWax.values()].filter((pile) => !pile.retired) as InjectedWax[]),
-  ]);
-  return [...(shelf.things.design.values() as Iterable<Design>)].flatMap((design) => {
+/** Kinds of which more is wanted than is there, in no order, a slice at a time. Poured-in-the-mould designs are left out: they wear by the pour. */
+export function* kindsInSlices(shelf: Shelf): Generator<void, readonly WantedKind[]> {
+  const { want, casting, injectedWax, design: designs } = shelf.things;
+  const wants = new Map<DesignId, Want[]>();
+  const onHand = new Map<DesignId, (Casting | InjectedWax)[]>();
+  yield* byDesign(want.values() as Iterable<Want>, wants);
+  yield* byDesign(casting.values() as Iterable<Casting>, onHand);
+  yield* byDesign(injectedWax.values() as Iterable<InjectedWax>, onHand);
+  const kinds: WantedKind[] = [];
+  let looked = 0;
+  for (const design of designs.values() as Iterable<Design>) {
+    looked += 1;
+    if (looked % DESIGNS_AT_ONCE === 0) yield;
     const asked = wants.get(design.id) ?? [];
-    if (design.retired || design.route === 'poured in the mould' || (asked.length === 0 && !design.keep)) return [];
+    if (design.retired || design.route === 'poured in the mould' || (asked.length === 0 && !design.keep)) continue;
     const moulds = (mouldsByDesign(shelf).get(design.id) ?? []).filter((mould) => isLivingMould(mould) && mould.purpose !== 'intermediate');
-    return kindsOf(design, moulds, asked, onHand.get(design.id) ?? []);
-  });
+    kinds.push(...kindsOf(design, moulds, asked, onHand.get(design.id) ?? []));
+  }
+  return kinds;
 }
 
-function byDesign<T extends { readonly design?: DesignId }>(things: readonly T[]): ReadonlyMap<DesignId, readonly T[]> {
-  const groups = new Map<DesignId, T[]>();
+/** The same without a break. */
+export function wantedKinds(shelf: Shelf): readonly WantedKind[] {
+  return through(kindsInSlices(shelf));
+}
+
+/** Things and designs looked at between two breaths. */
+const THINGS_AT_ONCE = 300;
+const DESIGNS_AT_ONCE = 20;
+
+/** Puts things that are not retired into `groups`. */
+function* byDesign<T extends { readonly design?: DesignId; readonly retired?: unknown }>(
+  things: Iterable<T>,
+  groups: Map<DesignId, T[]>,
+): Generator<void, void> {
+  let looked = 0;
   for (const thing of things) {
-    if (!thing.design) continue;
+    looked += 1;
+    if (looked % THINGS_AT_ONCE === 0) yield;
+    if (!thing.design || thing.retired) continue;
     const group = groups.get(thing.design);
     if (group) group.push(thing);
     else groups.set(thing.design, [thing]);
   }
-  return groups;
 }
 
 /** What is to be kept on hand is shared out evenly over the sizes that have moulds; pieces of no known size are taken for whichever size lacks. */

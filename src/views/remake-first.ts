@@ -1,10 +1,11 @@
 import type { Day, MasterId, MouldId, PlaceId } from '../domain/brand.ts';
 import { dayInWords } from '../domain/day-words.ts';
-import { isLastOfItsKind, lastOfTheirKind, usableMasters } from '../domain/last-of-kind.ts';
+import { isLastOfItsKind, lastInSlices, usableMasters } from '../domain/last-of-kind.ts';
 import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
-import { chanceOfMissing, daysToCastings, shotsFor, startBy, type WantedKind, wantedKinds } from '../domain/remake.ts';
+import { chanceOfMissing, daysToCastings, kindsInSlices, shotsFor, startBy, type WantedKind } from '../domain/remake.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
+import { through } from '../domain/slices.ts';
 import type { ShotForecast, ToForecast } from '../domain/survival/life-sums.ts';
 import { expectedShotsOf, groupOf } from '../domain/survival/rubber-lives.ts';
 import { designAndSize, titleOf } from '../domain/title.ts';
@@ -21,11 +22,17 @@ export interface RemakeAsk {
 }
 
 export function remakeAsk(shelf: Shelf): RemakeAsk {
-  const kinds = wantedKinds(shelf);
+  return through(askInSlices(shelf));
+}
+
+/** The same a slice at a time. */
+export function* askInSlices(shelf: Shelf): Generator<void, RemakeAsk> {
+  const kinds = yield* kindsInSlices(shelf);
   const names: SumName[] = [];
   const moulds: ToForecast[] = [];
   const at = new Map<MouldId, number>();
-  for (const { moulds: living, pieces } of kinds) {
+  for (const [i, { moulds: living, pieces }] of kinds.entries()) {
+    if (i % KINDS_AT_ONCE === KINDS_AT_ONCE - 1) yield;
     for (const mould of living) {
       const expected = expectedShotsOf(mould, shelf.studio)?.value;
       if (!expected) continue;
@@ -37,6 +44,8 @@ export function remakeAsk(shelf: Shelf): RemakeAsk {
   }
   return { kinds, names, moulds, at };
 }
+
+const KINDS_AT_ONCE = 20;
 
 /** Where a new mould can come from. */
 export interface Source {
@@ -172,7 +181,13 @@ export interface LastMould {
 }
 
 export function lastMoulds(shelf: Shelf): readonly LastMould[] {
-  return lastOfTheirKind(shelf).map((mould) => ({
+  return through(lastMouldsInSlices(shelf));
+}
+
+/** The same a slice at a time. */
+export function* lastMouldsInSlices(shelf: Shelf): Generator<void, readonly LastMould[]> {
+  const last = yield* lastInSlices(shelf);
+  return last.map((mould) => ({
     id: mould.id,
     title: titleOf(shelf, mould),
     detail: [mould.grade ?? 'not looked at yet', sayCount(mould.shots, 'shot'), pathText(shelf, mould.at)].filter(Boolean).join(' · '),

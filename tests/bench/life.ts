@@ -30,7 +30,8 @@ export async function timeLife(shelf: Shelf): Promise<LifeTimes> {
   await new Promise<void>((done) => void inTurns(livesInSlices(shelf), done));
   const rubbers = livesByRubber(shelf);
   const names = rubbers.map(({ group }) => group);
-  const moulds = toForecast(shelf, names);
+  const moulds: ToForecast[] = [];
+  await new Promise<void>((done) => void inTurns(toForecast(shelf, names, moulds), done));
   const answer = await sumLife(shelf, names, moulds).answer;
   const answered = performance.now() - asked;
   await new Promise((done) => setTimeout(done, 20));
@@ -46,9 +47,15 @@ export async function timeLife(shelf: Shelf): Promise<LifeTimes> {
   return { moulds: moulds.length, sums: performance.now() - began, answered, blocked };
 }
 
-function toForecast(shelf: Shelf, names: readonly string[]): readonly ToForecast[] {
-  return [...shelf.things.mould.values()].flatMap((mould): ToForecast[] => {
+/** Slices as the list of moulds to make again is gathered in. */
+const SLICE = 100;
+
+function* toForecast(shelf: Shelf, names: readonly string[], moulds: ToForecast[]): Generator<void, void> {
+  let looked = 0;
+  for (const mould of shelf.things.mould.values()) {
+    looked += 1;
+    if (looked % SLICE === 0) yield;
     const expected = expectedShotsOf(mould, shelf.studio)?.value;
-    return expected ? [{ sum: names.indexOf(groupOf(mould)), shots: mould.shots, expected, more: 30 }] : [];
-  });
+    if (expected) moulds.push({ sum: names.indexOf(groupOf(mould)), shots: mould.shots, expected, more: 30 });
+  }
 }

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
-import { lastMoulds, type RemakeItem, remakeAsk, remakeList, type Source } from '../../views/remake-first.ts';
+import type { SumName } from '../../views/life-known.ts';
+import { askInSlices, type LastMould, lastMouldsInSlices, type RemakeItem, remakeList, type Source } from '../../views/remake-first.ts';
 import { remakeOut } from '../../views/remake-out.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Mark } from '../parts/mark.tsx';
@@ -10,21 +11,24 @@ import { TakeList } from '../parts/take-list.tsx';
 import { ThingRow } from '../parts/thing-row.tsx';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
+import { useInTurns } from '../use-in-turns.ts';
 import { useLife } from '../use-life.ts';
 import '../styles/life.css';
 
 const FEW = 20;
+const NO_NAMES: readonly SumName[] = [];
 
 /** Moulds to make again, those first whose loss would be felt most. */
 export function RemakeScreen(_: object) {
   const shelf = useShelf();
   const today = useDeps().today();
-  const { mould, want, design, casting, injectedWax } = shelf.things;
-  const ask = useMemo(() => remakeAsk(shelf), [mould, want, design, casting, injectedWax, shelf.studio]);
-  const { forecasts, problem } = useLife(ask.names, ask.moulds);
-  const isReady = ask.moulds.length === 0 || forecasts?.length === ask.moulds.length;
+  const { mould, master, want, design, casting, injectedWax } = shelf.things;
+  const ask = useInTurns(() => askInSlices(shelf), [mould, want, design, casting, injectedWax, shelf.studio]);
+  const last = useInTurns(() => lastMouldsInSlices(shelf), [mould, master]) ?? [];
+  const { forecasts, problem } = useLife(ask?.names ?? NO_NAMES, ask?.moulds);
+  const isReady = ask !== undefined && (ask.moulds.length === 0 || forecasts !== undefined);
   const list = useMemo(
-    () => (isReady ? remakeList(shelf, ask, forecasts ?? [], today) : undefined),
+    () => (isReady && ask ? remakeList(shelf, ask, forecasts ?? [], today) : undefined),
     [shelf, ask, forecasts, isReady, today],
   );
   const [shown, setShown] = useState(FEW);
@@ -59,8 +63,8 @@ export function RemakeScreen(_: object) {
           <TakeList shown={{ of: 'remake', items: list.items }} />
         </>
       )}
-      <LastOnes />
-      {list && <TakeList shown={{ of: 'table', ...remakeOut(list, lastMoulds(shelf)) }} />}
+      <LastOnes last={last} />
+      {list && <TakeList shown={{ of: 'table', ...remakeOut(list, last) }} />}
     </Screen>
   );
 }
@@ -120,10 +124,7 @@ function SourceLine({ source }: { source: Source }) {
   );
 }
 
-function LastOnes() {
-  const shelf = useShelf();
-  const { mould, master } = shelf.things;
-  const last = useMemo(() => lastMoulds(shelf), [mould, master]);
+function LastOnes({ last }: { last: readonly LastMould[] }) {
   const [shown, setShown] = useState(FEW);
   if (last.length === 0) return null;
   return (
