@@ -60,7 +60,12 @@ export function pathOf(modules: LabelSymbol['modules']): string {
 export function linkStart(address: string): string | Problem {
   const trimmed = address.trim().replace(/#.*$/, '');
   const full = /^[a-z][a-z0-9+.-]*:\/\//i.test(trimmed) ? trimmed : `https://${trimmed}`;
-  if (!/^https?:\/\/[^\s/?#:@]+(:\d+)?(\/[^\s?#]*)?$/i.test(full))
+  // In the form browsers bring it to: a single letter may stand for several words.
+  if (
+    !/^https?:\/\/(\d{1,3}(\.\d{1,3}){3}|([\p{L}\p{N}][\p{L}\p{M}\p{N}-]*\.)*\p{L}[\p{L}\p{M}\p{N}-]*)(:\d{1,5})?(\/[^\s?#<>"\\^`{|}]*)?$/iu.test(
+      full.normalize('NFKC'),
+    )
+  )
     return problem('The studio’s address is not one that a link can start with.', 'Labels carry the bare code until it is put right.');
   return `${full}${/\/$|\.html?$/i.test(full) ? '' : '/'}#/c/`;
 }
