@@ -53,7 +53,7 @@ export interface MemberWords {
 
 export function memberWords(shelf: Shelf, id: string): MemberWords {
   const thing = kinOf(shelf, id);
-  if (!thing) return { title: 'Not known', detail: 'nobody wrote it down, or its record is not here', states: [], isSpent: false };
+  if (!thing) return { title: 'Not known', detail: 'no record of it here', states: [], isSpent: false };
   const states = statesOf(shelf, thing);
   const common = { title: titleOf(shelf, thing), states, isSpent: isSpent(thing) };
   switch (thing.noun) {

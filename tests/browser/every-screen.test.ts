@@ -70,7 +70,7 @@ function moving(page: Page): Promise<string[]> {
   );
 }
 
-const TALL = { width: PHONE.width, height: 5000 };
+const TALL = { width: PHONE.width, height: 9000 };
 
 /** What axe finds wrong by day and by night, and what has no edge in the system’s own colours. */
 async function colourFaults(page: Page, { taps }: Seen): Promise<string[]> {

@@ -69,7 +69,7 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'edit, wax', hash: `#/edit/${first('wax')}` },
   { name: 'draw', hash: '#/draw/new' },
   { name: 'draw, a cabinet', hash: `#/draw/${cabinet}` },
-  { name: 'draw, number', hash: '#/draw/new', taps: ['Renumber'] },
+  { name: 'draw, number', hash: '#/draw/new', taps: ['Number'] },
   { name: 'draw, cut', hash: '#/draw/new', taps: ['All', 'Cut'] },
   { name: 'draw, sizes of fronts', hash: '#/draw/new', taps: ['All', 'Size'], opens: '.draw-tools >> text=Narrower' },
   { name: 'rooms', hash: '#/rooms' },
