@@ -25,6 +25,6 @@ export function useWatchAttention(): void {
     const seen = () => {
       attentionSeen.value = attentionOf(shelf, today, units);
     };
-    return inTurns(lookInSlices(shelf, today, units), seen, attentionSeen.peek() ? AFTER_MS : 0);
+    return inTurns(lookInSlices(shelf, today, units), seen, { afterMs: attentionSeen.peek() ? AFTER_MS : 0 });
   }, [shelf, units, today]);
 }

@@ -67,11 +67,13 @@ function RunForm({ id, form, isSaving }: { id: MouldId; form: RunFormView; isSav
         () => {
           isLogged.current = true;
           // The outcome is on the glass first; drawing the mould's page would hold it up.
-          afterPaint(() => {
-            clear();
-            rememberPlace(deps, values.to);
-            goInstead(to(['mould', id]));
-          });
+          afterPaint(() =>
+            afterPaint(() => {
+              clear();
+              rememberPlace(deps, values.to);
+              goInstead(to(['mould', id]));
+            }),
+          );
           const logged = `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
           return `${logged}${driftSays(deps.keeper.shelf(), id, deps.today())}`;
         },

@@ -20,7 +20,7 @@ export function WhereIsScreen(_: object) {
     if (!isBeside) box.current?.focus();
   }, []);
   // Made before the first letter, so that it too is answered at once; after the screen is drawn.
-  useEffect(() => inTurns(readyInSlices(shelf)), [shelf]);
+  useEffect(() => inTurns(readyInSlices(shelf), undefined, { isPressing: true }), [shelf]);
   const isSettled = useSettled(query);
   useKeptQuery(query, isSettled, isBeside);
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
