@@ -72,7 +72,8 @@ function figureOf(raw: string, decimal: Ways['decimal'], isCount: boolean): { va
 }
 
 function finite(text: string): { value: number } | undefined {
-  const value = Number(text);
+  // “-0” is nought: minus nought would come back from the journal as another figure.
+  const value = Number(text) + 0;
   return Number.isFinite(value) ? { value } : undefined;
 }
 

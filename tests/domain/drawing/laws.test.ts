@@ -69,11 +69,16 @@ test('an edge between two halves, moved and moved back, is where it was', () => 
       const moved = moveEdge(cut, [front.key], side, by * 5);
       if (isProblem(moved)) return;
       expect(areaOf(moved)).toBeCloseTo(areaOf(cut), 3);
-      expect(must(moveEdge(moved, [front.key], side, -by * 5)).fronts).toEqual(cut.fronts);
+      // To a thousandth of a millimetre: halves of odd widths are sums of fractions.
+      const back = must(moveEdge(moved, [front.key], side, -by * 5)).fronts;
+      expect(inThousandths(back)).toEqual(inThousandths(cut.fronts));
     }),
     RUNS,
   );
 });
+
+const inThousandths = (fronts: Drawing['fronts']) =>
+  JSON.parse(JSON.stringify(fronts, (_, value) => (typeof value === 'number' ? Math.round(value * 1000) + 0 : value)));
 
 const pickPart = (drawing: Drawing, key: string) => drawing.fronts.find((each) => each.key === key);
 
