@@ -18,7 +18,8 @@ export function numberCell(quantity: Quantity): ReadCell {
     const convert = conversion(quantity, written);
     if (!convert) return { doubt: `The unit in ${shownCell(cell)} is not known here.` };
     const signed = sign === '' || sign === '+' ? figure.value : -figure.value;
-    const value = convert === asIs ? signed : round(convert(signed));
+    // “-0” is nought: minus nought would come back from the journal as another figure.
+    const value = (convert === asIs ? signed : round(convert(signed))) + 0;
     if (value < 0 && quantity !== 'celsius' && quantity !== 'order') return problem(`${shownCell(cell)} is less than nothing.`);
     if (quantity === 'count' && !Number.isInteger(value)) return problem(`${shownCell(cell)} is not a whole number.`);
     const doubt = about
@@ -72,8 +73,7 @@ function figureOf(raw: string, decimal: Ways['decimal'], isCount: boolean): { va
 }
 
 function finite(text: string): { value: number } | undefined {
-  // “-0” is nought: minus nought would come back from the journal as another figure.
-  const value = Number(text) + 0;
+  const value = Number(text);
   return Number.isFinite(value) ? { value } : undefined;
 }
 
