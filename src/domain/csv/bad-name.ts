@@ -5,7 +5,7 @@ import { readNamed } from './named.ts';
 import type { RowCells } from './row-cells.ts';
 import { columnsOf, type Target } from './targets.ts';
 
-/** A name as any thing may have it. */
+/** The name of a thing, whatever it is. */
 export const aName = text(NAME_MAX);
 const whole = (words: string) => [words];
 const listed = (words: string) => words.split(/[,;/|\n]/).filter((part) => part.trim() !== '');
