@@ -24,7 +24,7 @@ export default defineConfig(({ mode }) => ({
       },
       {
         extends: true,
-        test: { name: 'ui', include: [uiTests], environment: 'happy-dom' },
+        test: { name: 'ui', include: [uiTests], environment: 'happy-dom', setupFiles: 'tests/support/ui-patience.ts' },
       },
       {
         extends: true,
@@ -36,8 +36,10 @@ export default defineConfig(({ mode }) => ({
           // Each test has a browser of its own, and small machines have two cores.
           maxWorkers: 2,
           sequence: { groupOrder: 1 },
-          testTimeout: 90_000,
-          hookTimeout: 90_000,
+          // For the slowest machine there is: a test that fails says so by what it waits for (tests/support/patience.ts), long before.
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+          expect: { poll: { timeout: 30_000 } },
         },
       },
     ],

@@ -40,12 +40,12 @@ async function choose(page: Page, buffer: Buffer, name = 'backup.zip'): Promise<
 async function openDemoBackup(): Promise<{ zip: Buffer; text: Buffer }> {
   app = await openApp({ demo: true, path: '#/backup', prepare: withoutPicker });
   const { page } = app;
-  await page.getByRole('heading', { name: 'Make a backup' }).waitFor({ timeout: 30_000 });
+  await page.getByRole('heading', { name: 'Make a backup' }).waitFor();
   expect(await axeWhole(page)).toEqual([]);
   const { name, bytes } = await downloaded(page, 'Make a backup');
   expect(name).toMatch(/^mouldkeep-demo-backup-\d{4}-\d\d-\d\d\.zip$/);
   await page.getByText(/^The backup was made and read back: [\d\u202f]+ entries and \d+ pictures, [\d.]+ MB\.$/).waitFor();
-  expect(await fact(page, 'Since then').textContent()).toBe('nothing new');
+  await expect.poll(() => fact(page, 'Since then').textContent()).toBe('nothing new');
   // Kindly: it would be mixed with an invented studio.
   await choose(page, bytes);
   await page.getByText('A backup is not opened in the demo').waitFor();
@@ -70,23 +70,25 @@ test('a backup brings the whole studio to another device, can replace what is th
     [Buffer.alloc(0), 'That file is empty.'],
   ] as const) {
     await choose(page, file);
-    await page.locator('.note-problem', { hasText: says }).waitFor({ timeout: 30_000 });
+    await page.locator('.note-problem', { hasText: says }).waitFor();
     await page.locator('.note-problem', { hasText: 'Nothing was changed.' }).waitFor();
   }
 
   await choose(page, zip);
   const preview = sheet(page, 'What this backup would bring');
-  await preview.waitFor({ timeout: 30_000 });
-  expect(await preview.textContent()).toMatch(/Tern Quay Foundry[\s\S]*entries, \d{1,2} \w+ \d{4} to [\s\S]*; \d+ pictures/);
-  expect(await fact(page, 'New here').textContent()).toMatch(/entries: \d+ places, \d+ periods, [\d\u202f]+ designs.*; \d+ pictures$/);
-  expect(await fact(page, 'Only here').textContent()).toBe('0 entries');
+  await preview.waitFor();
+  await expect.poll(() => preview.textContent()).toMatch(/Tern Quay Foundry[\s\S]*entries, \d{1,2} \w+ \d{4} to [\s\S]*; \d+ pictures/);
+  await expect
+    .poll(() => fact(page, 'New here').textContent())
+    .toMatch(/entries: \d+ places, \d+ periods, [\d\u202f]+ designs.*; \d+ pictures$/);
+  await expect.poll(() => fact(page, 'Only here').textContent()).toBe('0 entries');
   expect(await axeWhole(page)).toEqual([]);
   // A tablet turned to the desk's two panes and back keeps what is open.
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.locator('.app-screen').waitFor();
   await page.setViewportSize({ width: 390, height: 844 });
   await preview.getByRole('button', { name: /^Join .+ entries$/ }).click();
-  await page.getByText(/^Joined: [\d\u202f]+ entries were new here\.$/).waitFor({ timeout: 30_000 });
+  await page.getByText(/^Joined: [\d\u202f]+ entries were new here\.$/).waitFor();
   await go(page, '#/wax');
   await expect.poll(() => page.locator('.wax-card').count()).toBe(5);
   await go(page, '#/where?q=bull');
@@ -98,24 +100,24 @@ test('a backup brings the whole studio to another device, can replace what is th
   await expect.poll(() => fact(page, 'In no backup yet').textContent()).toMatch(/entries/);
   await go(page, '#/backup');
   await choose(page, zip);
-  await preview.waitFor({ timeout: 30_000 });
-  expect(await fact(page, 'Only here').textContent()).toBe('1 entry');
-  expect(await preview.getByRole('button', { name: /^Join/ }).count()).toBe(0);
+  await preview.waitFor();
+  await expect.poll(() => fact(page, 'Only here').textContent()).toBe('1 entry');
+  await expect.poll(() => preview.getByRole('button', { name: /^Join/ }).count()).toBe(0);
   await preview.getByRole('button', { name: 'Replace these shelves…' }).click();
   await page.setViewportSize({ width: 320, height: 640 });
   const sure = sheet(page, 'Replace these shelves?');
   await sure.getByText('1 entry that is only here will be off the shelves.').waitFor();
   expect(await axeWhole(page)).toEqual([]);
   await sure.getByRole('button', { name: 'Replace these shelves' }).click();
-  await page.getByText('The backup is on the shelves now.').waitFor({ timeout: 30_000 });
+  await page.getByText('The backup is on the shelves now.').waitFor();
   await page.getByRole('heading', { name: 'Kept aside' }).waitFor();
   expect(await axeWhole(page)).toEqual([]);
   await page.reload();
   await page.getByRole('button', { name: 'Bring them back' }).click();
-  await page.getByText('Brought back. What was here is kept aside now.').waitFor({ timeout: 30_000 });
+  await page.getByText('Brought back. What was here is kept aside now.').waitFor();
   await go(page, '#/settings');
   await page.getByRole('radio', { name: 'south' }).waitFor();
-  expect(await page.getByRole('radio', { name: 'south' }).isChecked()).toBe(true);
+  await expect.poll(() => page.getByRole('radio', { name: 'south' }).isChecked()).toBe(true);
   await go(page, '#/backup');
   await page.getByRole('button', { name: 'Let them go…' }).click();
   await sheet(page, 'Let them go?').getByRole('button', { name: 'Let them go' }).click();
@@ -124,8 +126,8 @@ test('a backup brings the whole studio to another device, can replace what is th
 
   // The journal as text comes through the same door, and brings nothing new.
   await choose(page, text, 'journal.txt');
-  await preview.waitFor({ timeout: 30_000 });
-  expect(await fact(page, 'New here').textContent()).toBe('0 entries');
+  await preview.waitFor();
+  await expect.poll(() => fact(page, 'New here').textContent()).toBe('0 entries');
   app.assertQuiet();
 });
 
@@ -133,7 +135,7 @@ test('where the browser lets a page write into a chosen file, the backup goes st
   app = await openApp({ demo: true, path: '#/backup', prepare: withPicker, viewport: { width: 1280, height: 800 } });
   const { page } = app;
   await page.getByRole('button', { name: 'Make a backup' }).click();
-  await page.getByText(/^The backup was made and read back/).waitFor({ timeout: 30_000 });
+  await page.getByText(/^The backup was made and read back/).waitFor();
   const [name, head, bytes] = await page.evaluate(async () => {
     for await (const handle of (await navigator.storage.getDirectory()).values()) {
       const file = await (handle as FileSystemFileHandle).getFile();

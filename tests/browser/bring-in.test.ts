@@ -23,7 +23,7 @@ async function choose(name: string, content: string | Buffer): Promise<void> {
 
 async function preview(): Promise<void> {
   await button('See what each row becomes').click();
-  await page.getByRole('heading', { name: 'What each row becomes' }).waitFor({ timeout: 30_000 });
+  await page.getByRole('heading', { name: 'What each row becomes' }).waitFor();
 }
 
 async function paste(cells: string): Promise<void> {
@@ -42,20 +42,20 @@ test('the worked sample: downloaded, chosen, looked at, brought in, taken back',
 
   await choose('sample.csv', text);
   await page.getByText('9 rows').waitFor();
-  expect(await page.getByText('read as UTF-8').count()).toBe(1);
-  expect(await page.getByRole('radio', { name: 'Moulds' }).isChecked()).toBe(true);
-  expect(await page.getByLabel('Shots so far').inputValue()).toBe('shots');
+  await expect.poll(() => page.getByText('read as UTF-8').count()).toBe(1);
+  await expect.poll(() => page.getByRole('radio', { name: 'Moulds' }).isChecked()).toBe(true);
+  await expect.poll(() => page.getByLabel('Shots so far').inputValue()).toBe('shots');
   expect(await axeViolations(page)).toEqual([]);
 
   await preview();
   for (const count of ['6 new', '0 already there', '2 doubtful', '1 cannot be read'])
     await page.getByText(count, { exact: true }).waitFor();
   expect(await axeViolations(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
 
   await button('1 cannot be read').click();
-  expect(await page.locator('.import-row').count()).toBe(1);
-  expect(await page.locator('.import-row').textContent()).toMatch(/line 10[\s\S]*K-009[\s\S]*does not exist/);
+  await expect.poll(() => page.locator('.import-row').count()).toBe(1);
+  await expect.poll(() => page.locator('.import-row').textContent()).toMatch(/line 10[\s\S]*K-009[\s\S]*does not exist/);
   const rest = page.waitForEvent('download');
   await button('Download these rows as CSV').click();
   expect(readFileSync(await (await rest).path(), 'utf8')).toMatch(
@@ -72,7 +72,7 @@ test('the worked sample: downloaded, chosen, looked at, brought in, taken back',
 test('pasted cells parted by tabs; a second look finds everything there, and writes nothing', async () => {
   const cells = 'Drawer\tCabinet\tTopic\nQ1\tCabinet Q\tCoptic\nQ2\tCabinet Q\tOttoman\n';
   await paste(cells);
-  expect(await page.getByRole('radio', { name: 'Places' }).isChecked()).toBe(true);
+  await expect.poll(() => page.getByRole('radio', { name: 'Places' }).isChecked()).toBe(true);
   await preview();
   await button('Bring in 2').click();
   await page.getByText('2 rows are on the shelf').waitFor();
@@ -80,7 +80,7 @@ test('pasted cells parted by tabs; a second look finds everything there, and wri
   await paste(cells);
   await preview();
   await page.getByText('2 already there').waitFor();
-  expect(await button('Bring in 0').isDisabled()).toBe(true);
+  await expect.poll(() => button('Bring in 0').isDisabled()).toBe(true);
   app.assertQuiet();
 });
 
@@ -93,7 +93,7 @@ test('5,000 rows from an old spreadsheet: a progress bar, and the app answers me
   // 96 is a dash in Windows-1252.
   await choose('old.csv', Buffer.concat([Buffer.from(text, 'latin1'), Buffer.from([0x0d, 0x0a, 0x4b, 0x20, 0x96])]));
   await page.getByText('5,001 rows').waitFor();
-  expect(await page.getByText('read as Windows-1252').count()).toBe(1);
+  await expect.poll(() => page.getByText('read as Windows-1252').count()).toBe(1);
   await page.evaluate(() => {
     const seen = { bars: 0, longest: 0, last: performance.now() };
     Object.assign(window, { seen });
@@ -114,8 +114,8 @@ test('5,000 rows from an old spreadsheet: a progress bar, and the app answers me
   await page.getByText('K –', { exact: true }).waitFor();
   await page.getByRole('checkbox', { name: 'Bring it in' }).uncheck();
   await button('Bring in 5,000').click();
-  await page.getByText('5,000 rows are on the shelf').waitFor({ timeout: 30_000 });
-  expect(await page.getByText(/5,000 moulds/).count()).toBe(1);
+  await page.getByText('5,000 rows are on the shelf').waitFor();
+  await expect.poll(() => page.getByText(/5,000 moulds/).count()).toBe(1);
   expect((await seen()).longest).toBeLessThan(5000);
   await page.reload();
   await paste('Mould no,Design,Size,Period\nK-4999,Motif 499,1,Période 7\nK-5000,Motif 499,1,Période 7\n');
@@ -127,9 +127,9 @@ test('5,000 rows from an old spreadsheet: a progress bar, and the app answers me
 
 test('what is no list is refused with a sentence, and nothing is changed', async () => {
   await choose('cells.xlsx', Buffer.from([0x50, 0x4b, 3, 4, 0, 0]));
-  expect(await page.getByRole('alert').textContent()).toMatch(/spreadsheet’s own file.*Nothing was changed/);
+  await expect.poll(() => page.getByRole('alert').textContent()).toMatch(/spreadsheet’s own file.*Nothing was changed/);
   await choose('empty.csv', '');
-  expect(await page.getByRole('alert').textContent()).toContain('empty');
+  await expect.poll(() => page.getByRole('alert').textContent()).toContain('empty');
   // A file of 100 MB is made in the page: sending one takes longer than refusing it.
   await page.evaluate(() => {
     const input = document.querySelector<HTMLInputElement>('input[type=file]');
@@ -147,7 +147,7 @@ test('a list half worked on is there again after the page was loaded anew', asyn
   await page.getByLabel('Stock').selectOption('keepGrams');
   await page.reload();
   await page.getByText('1 row').waitFor();
-  expect(await page.getByLabel('Stock').inputValue()).toBe('keepGrams');
+  await expect.poll(() => page.getByLabel('Stock').inputValue()).toBe('keepGrams');
 });
 
 test('a row left out in the preview is still left out after the page was loaded anew', async () => {

@@ -56,19 +56,19 @@ test('a form left half filled on an earlier day says so, and can be started afre
   await page.getByLabel('Note').fill('pot low');
   await page.reload();
   await page.getByLabel('Note').waitFor();
-  expect(await page.locator('.kept-draft').count()).toBe(0);
+  await expect.poll(() => page.locator('.kept-draft').count()).toBe(0);
   await page.evaluate(() => {
     const key = Object.keys(localStorage).find((each) => each.includes(':run:')) ?? '';
     localStorage.setItem(key, (localStorage.getItem(key) ?? '').replace(/"on":"[\d-]+"/, '"on":"2024-11-03"'));
   });
   await page.reload();
   await page.getByText('Kept from 3 November 2024').waitFor();
-  expect(await page.getByLabel('Note').inputValue()).toBe('pot low');
+  await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('pot low');
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Start afresh' }).click();
   await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('');
-  expect(await page.locator('.kept-draft').count()).toBe(0);
+  await expect.poll(() => page.locator('.kept-draft').count()).toBe(0);
   await page.reload();
   await page.getByLabel('Note').waitFor();
-  expect(await page.getByLabel('Note').inputValue()).toBe('');
+  await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('');
 });

@@ -77,9 +77,8 @@ test.each(['light', 'dark'] as const)('a new cabinet is drawn by thumb, step by 
   await tap(page, 'Size');
   await tap(page, 'Taller');
   await tap(page, 'Taller');
-  const after = await drawn(page);
-  expect((after[1]?.h ?? 0) - (before[1]?.h ?? 0)).toBeGreaterThan(5);
-  expect((after[2]?.y ?? 0) - (before[2]?.y ?? 0)).toBeGreaterThan(5);
+  await expect.poll(async () => ((await drawn(page))[1]?.h ?? 0) - (before[1]?.h ?? 0)).toBeGreaterThan(5);
+  await expect.poll(async () => ((await drawn(page))[2]?.y ?? 0) - (before[2]?.y ?? 0)).toBeGreaterThan(5);
   await tap(page, 'Move it up');
   await told(page, '2 and 1 would cover each other.');
   await tap(page, 'Done');
@@ -98,16 +97,16 @@ test.each(['light', 'dark'] as const)('a new cabinet is drawn by thumb, step by 
   await page.getByLabel('Or a new room').fill('Cellar');
   await page.reload();
   await front(page, 'Seals').waitFor();
-  expect(await page.getByLabel('What you call it').inputValue()).toBe('<b>Map</b> chest');
+  await expect.poll(() => page.getByLabel('What you call it').inputValue()).toBe('<b>Map</b> chest');
   await tap(page, 'Undo');
   await front(page, '2').waitFor();
   await tap(page, 'Redo');
   await tap(page, 'Save');
   await page.getByText('<b>Map</b> chest stands on your shelves.').waitFor();
   await page.waitForSelector('.pager-page:not([inert]) .front');
-  expect(await page.locator('.pager-page:not([inert]) .front').count()).toBe(7);
-  expect(await page.locator('.tab-room').textContent()).toBe('Cellar');
-  expect(await page.locator('.front-open').count()).toBe(1);
+  await expect.poll(() => page.locator('.pager-page:not([inert]) .front').count()).toBe(7);
+  await expect.poll(() => page.locator('.tab-room').textContent()).toBe('Cellar');
+  await expect.poll(() => page.locator('.front-open').count()).toBe(1);
   await tap(page, 'Undo');
   await page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
   app.assertQuiet();
@@ -121,14 +120,14 @@ test('a cabinet is changed by keys alone', async () => {
   expect(before).toHaveLength(inCabinet.length);
   const keys = page.keyboard;
   await page.locator('.draw-one[tabindex="0"]').focus();
-  expect(await page.locator('.draw-one[tabindex="0"]').count()).toBe(1);
+  await expect.poll(() => page.locator('.draw-one[tabindex="0"]').count()).toBe(1);
   await keys.press('ArrowDown');
   await keys.press('ArrowUp');
   await page.locator('.draw-picked').waitFor();
   await keys.press('Shift+Digit2');
   await told(page, 'Cut in 2.');
   await expect.poll(() => drawn(page)).toHaveLength(before.length + 1);
-  expect(await page.locator('.draw-picked').count()).toBe(2);
+  await expect.poll(() => page.locator('.draw-picked').count()).toBe(2);
   await keys.press('m');
   await told(page, 'They are one now');
   await expect.poll(() => drawn(page)).toEqual(before.map((each) => expect.objectContaining({ x: each.x, w: each.w })));
@@ -188,6 +187,7 @@ test('a full drawer is taken out with somewhere for its moulds, a drag moves an 
   await fingerDrag(page, front(page, target), (hole?.x ?? 0) - (before?.x ?? 0), (hole?.y ?? 0) - (before?.y ?? 0));
   await told(page, 'Moved.');
   await tap(page, 'Undo');
+  await expect.poll(async () => (await drawn(page)).find(({ says }) => says.includes(` ${target},`))).toEqual(before);
   // Its corner dragged by a mouse: the front below, where there is one, gives way.
   await front(page, target).click();
   const [was] = (await drawn(page)).filter(({ says }) => says.includes(` ${target},`));
@@ -199,8 +199,9 @@ test('a full drawer is taken out with somewhere for its moulds, a drag moves an 
   await page.mouse.move(x - 30, y, { steps: 4 });
   await page.mouse.up();
   await told(page, 'Resized.');
-  const [is] = (await drawn(page)).filter(({ says }) => says.includes(` ${target},`));
-  expect((was?.w ?? 0) - (is?.w ?? 0)).toBeGreaterThan(15);
+  await expect
+    .poll(async () => (was?.w ?? 0) - ((await drawn(page)).find(({ says }) => says.includes(` ${target},`))?.w ?? 0))
+    .toBeGreaterThan(15);
   await tap(page, 'Save');
   await page.getByText('is drawn anew.').waitFor();
   const path = page.locator('[role=main] .place-link', { hasText: ` › ${target}` });
@@ -227,7 +228,9 @@ test('a photo lies under the drawing and is kept with the cabinet; rooms are mad
   await page.locator('input[type=file]').setInputFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(bytes) });
   await page.locator('.draw-under img').waitFor();
   await page.getByLabel(/^How much of it is seen/).fill('80');
-  expect(await page.locator('.draw-area').evaluate((area) => (area as HTMLElement).style.getPropertyValue('--cover'))).toBe('20%');
+  await expect
+    .poll(() => page.locator('.draw-area').evaluate((area) => (area as HTMLElement).style.getPropertyValue('--cover')))
+    .toBe('20%');
   await page.locator('.draw-one').first().click();
   expect(await axeWhole(page)).toEqual([]);
   await tap(page, 'Save');
@@ -241,6 +244,7 @@ test('a photo lies under the drawing and is kept with the cabinet; rooms are mad
   await page.getByRole('heading', { name: 'Cellar' }).waitFor();
   expect(await axeWhole(page)).toEqual([]);
   const rows = page.locator('.rooms-row .row-title');
+  await rows.nth(1).waitFor();
   const [one, two] = await rows.allTextContents();
   await tap(page, `${one}: later`);
   await expect.poll(async () => (await rows.allTextContents()).slice(0, 2)).toEqual([two, one]);

@@ -132,5 +132,6 @@ test.each(NARROW)('the doors, with %s', async (_, viewport, letter) => {
   app = await openApp({ viewport });
   await app.page.waitForSelector('.doors');
   await letters(app.page, letter);
+  await settled(app.page);
   expect(await cutText(app.page)).toEqual([]);
 });

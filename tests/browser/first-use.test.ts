@@ -2,6 +2,7 @@ import type { Locator } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { keptSetting } from '../support/kept-setting.ts';
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
@@ -65,13 +66,15 @@ test('from the doors to the first labelled mould in its drawer: five taps, a nam
 
   // A hint that is put away stays away, and those of steps done do not come again.
   await hint.getByRole('button', { name: 'Got it' }).click();
+  await hint.waitFor({ state: 'detached' });
+  await expect.poll(() => keptSetting(page, 'hint:label:mouldkeep')).toBe(true);
   await page.reload();
   await page.getByRole('heading', { level: 1, name: 'Toggle 7' }).waitFor();
   await page.getByText(/^Not said yet/).waitFor();
-  expect(await hint.count()).toBe(0);
+  await expect.poll(() => hint.count()).toBe(0);
   await page.getByRole('navigation', { name: 'Main screens' }).getByRole('link', { name: 'Shelves' }).click();
   await page.locator(FRONT).first().waitFor();
-  expect(await hint.count()).toBe(0);
+  await expect.poll(() => hint.count()).toBe(0);
   app.assertQuiet();
 });
 

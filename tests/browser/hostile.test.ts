@@ -41,6 +41,7 @@ test('names and notes that would run as scripts or markup are shown as they were
     '#/rooms',
   ]) {
     await page.evaluate((address) => Object.assign(window.location, { hash: address }), hash);
+    await page.waitForURL((url) => (url.hash || '#/') === hash);
     await page.locator('main, [role=main]').first().waitFor();
     await settled(page);
     // None of them may have become anything but text.
@@ -52,7 +53,7 @@ test('names and notes that would run as scripts or markup are shown as they were
     ).toBe(0);
   }
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/place/${drawer.id}`);
-  await page.locator('.row-title').first().waitFor();
+  await expect.poll(() => page.locator('.row-title').count()).toBe(names.length);
   for (const title of await page.locator('.row-title').allTextContents()) expect(names).toContain(title);
   expect(opened).toEqual([]);
   app.assertQuiet();

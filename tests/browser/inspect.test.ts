@@ -24,7 +24,7 @@ test('a look: grade, fault, note and the next look, shown on the page and marked
   await page.locator('[role=main] .mark', { hasText: 'worn' }).first().waitFor();
   await page.locator('.flag', { hasText: 'Graded worn' }).filter({ hasText: 'lost detail' }).waitFor();
   await page.locator('.history-line', { hasText: 'Looked at and found worn: lost detail.' }).waitFor();
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   app.assertQuiet();
 });
 

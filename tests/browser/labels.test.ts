@@ -164,12 +164,14 @@ test('the test bar has its length, and a correction makes up for a printer that 
   }
   await page.getByLabel('The bar of 100 mm measures').fill('80');
   await page.getByText('was not printed at true size').waitFor();
-  expect(
-    await page
-      .locator('.screen-actions')
-      .getByRole('button', { name: /^Print/ })
-      .isDisabled(),
-  ).toBe(true);
+  await expect
+    .poll(() =>
+      page
+        .locator('.screen-actions')
+        .getByRole('button', { name: /^Print/ })
+        .isDisabled(),
+    )
+    .toBe(true);
   await page.getByLabel('The bar of 100 mm measures').fill('');
 });
 
@@ -181,9 +183,10 @@ test('an own grid that does not fit says by how much, and one that does is kept'
   expect(await axeWhole(page)).toEqual([]);
   await page.getByLabel('Labels one below the other', { exact: true }).fill('7');
   await visit('#/');
+  await page.getByRole('heading', { level: 1, name: 'Shelves' }).waitFor();
   await visit('#/labels');
   await page.getByLabel('Labels one below the other', { exact: true }).waitFor();
-  expect(await page.getByLabel('Labels one below the other', { exact: true }).inputValue()).toBe('7');
+  await expect.poll(() => page.getByLabel('Labels one below the other', { exact: true }).inputValue()).toBe('7');
 });
 
 test('what was printed well is written down once, and can be taken back', async () => {
@@ -195,6 +198,7 @@ test('what was printed well is written down once, and can be taken back', async 
   await visit(`#/mould/${moulds[0]?.id}`);
   await page.getByText('Label put on').first().waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('Taken back.').waitFor();
   await visit('#/labels');
   await page.getByRole('button', { name: '6 moulds' }).waitFor();
   app.assertQuiet();

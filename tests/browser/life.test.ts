@@ -20,18 +20,18 @@ test('a mould’s page says how long it will last and why; each rubber has its c
   const { page } = app;
   const life = page.locator('section', { has: page.getByRole('heading', { name: 'Life left in it' }) });
   await life.getByText(/^about [\d,\s]+ sound shots left$/).waitFor();
-  expect(await life.textContent()).toContain(`moulds of ${workingMould.rubber}`);
+  await expect.poll(() => life.textContent()).toContain(`moulds of ${workingMould.rubber}`);
   const chance = async () => Number(/(\d+) in 100/.exec((await life.locator('.life-chance').textContent()) ?? '')?.[1]);
   const some = await chance();
   for (let tap = 0; tap < 10; tap++) await life.getByRole('button', { name: 'Shots wanted: 50 more' }).click();
-  expect(await chance()).toBeLessThan(some);
+  await expect.poll(() => chance()).toBeLessThan(some);
   expect(await axeWhole(page)).toEqual([]);
 
   await life.getByRole('link', { name: 'How long moulds last' }).click();
   await page.getByRole('heading', { level: 1, name: 'How long moulds last' }).waitFor();
   const natural = page.locator('.life-card', { has: page.getByRole('heading', { name: 'natural' }) });
   await natural.locator('.curve-steps').waitFor();
-  expect(await natural.textContent()).toMatch(/\d+ moulds of natural, \d+ still whole/);
+  await expect.poll(() => natural.textContent()).toMatch(/\d+ moulds of natural, \d+ still whole/);
   await natural.getByText('The steps as a table').click();
   await natural.getByRole('columnheader', { name: '95 % range' }).waitFor();
   for (const name of ['light', 'dark'] as const) {
@@ -65,7 +65,7 @@ test('the last of its kind is marked where it is listed, on its page, and where 
   await page.getByRole('button', { name: 'More about this mould' }).click();
   await page.getByRole('button', { name: 'Retire' }).click();
   await page.getByRole('dialog').getByText('last of its kind').waitFor();
-  expect(await page.getByRole('dialog').textContent()).toContain('a dud is left out');
+  await expect.poll(() => page.getByRole('dialog').textContent()).toContain('a dud is left out');
   await page.keyboard.press('Escape');
   await go(`#/mould/${last.id}/failed`);
   await page.getByRole('main').getByText('last of its kind').waitFor();
@@ -80,7 +80,7 @@ test('rejects that rise are told after the run, with what to try before the moul
   app = await openApp({ demo: true, path: `#/mould/${drifting.id}` });
   const { page } = app;
   await page.getByRole('heading', { name: 'Before you blame the mould' }).waitFor();
-  expect(await page.locator('.cause-list').first().textContent()).toMatch(/wax temperature|pressure|clamping|vents|release/);
-  expect(await page.getByRole('main').textContent()).toMatch(/Since .* waxes were thrown out/);
+  await expect.poll(() => page.locator('.cause-list').first().textContent()).toMatch(/wax temperature|pressure|clamping|vents|release/);
+  await expect.poll(() => page.getByRole('main').textContent()).toMatch(/Since .* waxes were thrown out/);
   app.assertQuiet();
 });

@@ -16,7 +16,7 @@ beforeAll(async () => {
     prepare: (context) => context.addInitScript(() => Object.assign(window, { print: () => Object.assign(window, { hasPrinted: true }) })),
   });
   page = app.page;
-}, 60_000);
+});
 afterAll(() => app?.close());
 
 async function go(hash: string, heading: string | RegExp): Promise<void> {
@@ -57,7 +57,7 @@ test('what each list shows is what goes out', async () => {
   await page.locator('.shelves .row .front-label').first().waitFor();
   const [, ...drawers] = await takeAsTable('Take this list…');
   expect(drawers.map(([label]) => label)).toEqual(await page.locator('.shelves .row .front-label').allTextContents());
-  expect(await page.locator('.shelves .row-detail').first().textContent()).toBe(`${drawers[0]?.[3]} · ${drawers[0]?.[4]} fit`);
+  await expect.poll(() => page.locator('.shelves .row-detail').first().textContent()).toBe(`${drawers[0]?.[3]} · ${drawers[0]?.[4]} fit`);
 
   await go('#/remake', 'Make again first');
   await page.getByRole('heading', { name: 'The last of their kind' }).waitFor();
@@ -72,13 +72,15 @@ test('what each list shows is what goes out', async () => {
   expect(waxes.flat()).toContain(heat);
   await page.locator('.wax-card h2 a').first().click();
   await page.getByRole('heading', { name: 'History' }).waitFor();
+  await page.locator('.history-line').first().waitFor();
   const lines = await page.locator('.history-line').count();
   expect((await takeAsTable('Take the history…')).length).toBeGreaterThan(lines);
-}, 60_000);
+});
 
 test('a list on paper has its title, the studio, the day and the page’s number, and nothing else of the screen', async () => {
   await go('#/where', 'Where is…');
   await page.getByRole('textbox').fill('mould');
+  await page.locator('.list .row-title').first().waitFor();
   await page.getByRole('button', { name: 'Take this list…' }).first().click();
   await page.getByRole('dialog').getByRole('button', { name: 'On paper' }).waitFor();
   expect(await axeWhole(page)).toEqual([]);
@@ -101,7 +103,7 @@ test('a list on paper has its title, the studio, the day and the page’s number
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   await expect.poll(() => page.locator('.paper').count()).toBe(0);
   await page.emulateMedia({ colorScheme: 'light' });
-}, 60_000);
+});
 
 test('the whole studio goes out as one zip of lists, and one of them comes back as it is', async () => {
   await go('#/settings', 'Settings');
@@ -135,6 +137,6 @@ test('the whole studio goes out as one zip of lists, and one of them comes back 
     .getByText(new RegExp(`${count}\\b.*on the shelf already`))
     .first()
     .waitFor();
-  expect(await page.getByRole('button', { name: /^Bring in [1-9]/ }).count()).toBe(0);
+  await expect.poll(() => page.getByRole('button', { name: /^Bring in [1-9]/ }).count()).toBe(0);
   app.assertQuiet();
-}, 60_000);
+});

@@ -38,7 +38,7 @@ afterEach(async () => {
   await server.stop();
 });
 
-const heading = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name }).waitFor({ timeout: 20_000 });
+const heading = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name }).waitFor();
 
 /** Another app shares these, as the system does it: a form is posted to the address the manifest names. */
 function share(
@@ -95,9 +95,9 @@ test('the manifest tells the truth: its icons are there and of their size, its s
   for (const { url } of manifest.shortcuts) {
     await page.goto(new URL(url.replace('./', './?demo'), server.url).href);
     await page.getByRole('navigation').locator('[aria-current=page]').waitFor();
-    expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/Scan a label|Where is…|needs attention/);
+    await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toMatch(/Scan a label|Where is…|needs attention/);
   }
-}, 60_000);
+});
 
 test('a shared picture is asked about offline, waits while the app is closed, and ends with its thing', async () => {
   app = await openApp({ url: server.url, demo: true });
@@ -120,7 +120,7 @@ test('a shared picture is asked about offline, waits while the app is closed, an
   expect(await axeWhole(again)).toEqual([]);
   await again.emulateMedia({ colorScheme: 'dark' });
   expect(await axeWhole(again)).toEqual([]);
-  expect(await again.getByRole('button', { name: 'Add the photo' }).isDisabled()).toBe(true);
+  await expect.poll(() => again.getByRole('button', { name: 'Add the photo' }).isDisabled()).toBe(true);
   await again.locator('.picker-choice').first().click();
   const title = (await again.locator('.picker-chosen .row-title').textContent()) ?? '';
   await again.getByRole('button', { name: 'Add the photo' }).click();
@@ -132,7 +132,7 @@ test('a shared picture is asked about offline, waits while the app is closed, an
   await again.getByText('That file is no picture this device can read.').waitFor();
   await again.getByRole('button', { name: 'Do not keep it' }).click();
   await again.getByText('No picture waits here').waitFor();
-}, 90_000);
+});
 
 test('pictures that wait are told of in the studio’s own shelves, and can be scanned to their thing', async () => {
   app = await openApp({ url: server.url });
@@ -150,7 +150,7 @@ test('pictures that wait are told of in the studio’s own shelves, and can be s
   await page.goBack();
   await heading(page, 'What is on this picture?');
   await page.getByAltText('What was shared').waitFor();
-}, 60_000);
+});
 
 test('a deep link opened cold leads back to the shelves, and Back goes one step at a time', async () => {
   app = await openApp({ url: server.url, path: '?demo#/attention' });
@@ -168,7 +168,7 @@ test('a deep link opened cold leads back to the shelves, and Back goes one step 
   await heading(page, /needs attention/);
   await page.goBack().catch(() => undefined);
   expect(page.url()).not.toContain('#/thing');
-}, 60_000);
+});
 
 test('a file opened with the app leads to where backups are opened; where files open no apps nothing is missed', async () => {
   app = await openApp({

@@ -17,11 +17,13 @@ test('a mould’s page says where it stands, how sound it is, what it has shot a
   await page.getByRole('heading', { level: 1, name: titleOfMould(workingMould) }).waitFor();
   const main = page.getByRole('main');
   await main.getByText('sound', { exact: true }).first().waitFor();
-  expect(await main.locator('dt:text-is("Shots") + dd').textContent()).toBe(String(workingMould.shots));
-  expect(await main.textContent()).toContain(
-    titleOf(demoShelf, demoShelf.things.wax.get(workingMould.wax ?? workingMould.runs?.at(-1)?.wax ?? ('' as never))),
-  );
-  expect(await main.textContent()).toContain(titleOf(demoShelf, demoShelf.things.master.get(workingMould.master ?? ('' as never))));
+  await expect.poll(() => main.locator('dt:text-is("Shots") + dd').textContent()).toBe(String(workingMould.shots));
+  await expect
+    .poll(() => main.textContent())
+    .toContain(titleOf(demoShelf, demoShelf.things.wax.get(workingMould.wax ?? workingMould.runs?.at(-1)?.wax ?? ('' as never))));
+  await expect
+    .poll(() => main.textContent())
+    .toContain(titleOf(demoShelf, demoShelf.things.master.get(workingMould.master ?? ('' as never))));
   const last = workingMould.runs?.at(-1);
   await page
     .locator('.history-line', { hasText: `${last?.good} good` })
@@ -59,8 +61,8 @@ test('retiring is one tap on the reason, and Undo brings it back; a line of the 
   const sure = page.getByRole('dialog');
   await sure.getByRole('button', { name: 'Take it back', exact: true }).click();
   const anyway = sure.getByRole('button', { name: 'Take it back all the same' });
-  await page.waitForFunction(() => !document.querySelector('dialog') || document.querySelector('dialog .note'));
+  await expect.poll(async () => (await sure.count()) === 0 || (await anyway.isVisible())).toBe(true);
   if (await anyway.isVisible()) await anyway.click();
-  await expect.poll(() => shots.textContent(), { timeout: 20_000 }).toBe(String(workingMould.shots - taken));
+  await expect.poll(() => shots.textContent()).toBe(String(workingMould.shots - taken));
   app.assertQuiet();
 });

@@ -55,7 +55,7 @@ test('lent with to whom and until when; its page says so, and one tap puts it ba
   await page.locator('[role=main] .mark', { hasText: 'away' }).waitFor();
   await page.getByRole('button', { name: 'It is back' }).click();
   await page.locator('[role=main] .place-link', { hasText: home }).first().waitFor();
-  expect(await page.getByText('Due back by').count()).toBe(0);
+  await expect.poll(() => page.getByText('Due back by').count()).toBe(0);
   app.assertQuiet();
 });
 

@@ -74,7 +74,7 @@ test('where it is, its label before the camera, and its page', async () => {
   await page.click('.bar-scan');
   await at(page, `#/mould/${workingMould.id}`);
   await page.getByRole('heading', { level: 1, name: titleOfMould(workingMould) }).waitFor();
-  expect(await shotsOf(page)).toBe(String(workingMould.shots));
+  await expect.poll(() => shotsOf(page)).toBe(String(workingMould.shots));
   await page.locator('.history-line').first().waitFor();
   await visit(page, '#/where?q=minoan');
   await page.locator('.period-place').first().waitFor();
@@ -91,7 +91,7 @@ test('a run is logged', async () => {
   await button(page, 'Shots: 5 more').click();
   await button(page, 'Log 5 shots').click();
   await at(page, `#/mould/${workingMould.id}`);
-  expect(await shotsOf(page)).toBe(String(workingMould.shots + 5));
+  await expect.poll(() => shotsOf(page)).toBe(String(workingMould.shots + 5));
 });
 
 test('a mould fails, and what to use instead is said', async () => {
@@ -99,7 +99,7 @@ test('a mould fails, and what to use instead is said', async () => {
   await page.getByText('torn gate', { exact: true }).click();
   await button(page, 'Mark failed').click();
   await page.getByRole('heading', { name: 'What to use instead' }).waitFor();
-  expect(await page.locator('.instead').count()).toBe(insteadOf(demoShelf, toFail.id).moulds.length);
+  await expect.poll(() => page.locator('.instead').count()).toBe(insteadOf(demoShelf, toFail.id).moulds.length);
 });
 
 test('a look', async () => {
@@ -166,7 +166,7 @@ test('a small list is brought in, and a run is taken back', async () => {
   await button(page, 'Log 10 shots').click();
   await button(page, 'Log it all the same').click();
   await at(page, `#/mould/${toFail.id}`);
-  expect(await shotsOf(page)).toBe(String(toFail.shots + 10));
+  await expect.poll(() => shotsOf(page)).toBe(String(toFail.shots + 10));
   await button(page, 'Undo').click();
   await page.getByText('Taken back.').waitFor();
 });
@@ -174,11 +174,11 @@ test('a small list is brought in, and a run is taken back', async () => {
 test('killed and opened again, all that was shown as saved is there', async () => {
   const page = await open(`#/mould/${workingMould.id}`);
   await page.locator('[role=main] .place-link', { hasText: roomyPath }).first().waitFor();
-  expect(await shotsOf(page)).toBe(String(workingMould.shots + 5));
+  await expect.poll(() => shotsOf(page)).toBe(String(workingMould.shots + 5));
   await visit(page, `#/mould/${toFail.id}`);
   await page.getByRole('heading', { level: 1, name: titleOfMould(toFail) }).waitFor();
   await page.locator('[role=main] .mark', { hasText: 'failed' }).first().waitFor();
-  expect(await shotsOf(page)).toBe(String(toFail.shots));
+  await expect.poll(() => shotsOf(page)).toBe(String(toFail.shots));
   await visit(page, `#/mould/${otherMould.id}`);
   await page.locator('.history-line', { hasText: 'found worn: lost detail.' }).waitFor();
   await page.locator('[role=main] .place-link', { hasText: roomyPath }).first().waitFor();

@@ -76,14 +76,14 @@ const UPRIGHT: Readonly<Record<number, string>> = {
 test('photos are turned upright however the camera was held, several at once, at most 2,048 px, without what the camera wrote', async () => {
   app = await openApp({ demo: true, path: `#/pictures/${loneMould.id}` });
   const { page } = app;
-  await page.getByText('No pictures yet').waitFor({ timeout: 30_000 });
+  await page.getByText('No pictures yet').waitFor();
   expect(await axeWhole(page)).toEqual([]);
   // Sizes all different, so that each can be told.
   const photos = await Promise.all(
     Object.keys(UPRIGHT).map(async (held) => asPhotographed(await fourColours(page, 200 + 20 * Number(held), 100), Number(held))),
   );
   await page.locator('input[type=file]').setInputFiles(files([...photos, await fourColours(page, 4000, 1000)]));
-  await page.getByText('9 photos added.').waitFor({ timeout: 30_000 });
+  await page.getByText('9 photos added.').waitFor();
   const found = new Map((await kept(page)).map((each) => [each.size, each]));
   for (const [held, corners] of Object.entries(UPRIGHT)) {
     const long = 200 + 20 * Number(held);
@@ -97,7 +97,7 @@ test('photos are turned upright however the camera was held, several at once, at
 test('pictures stand side by side by date, move and grow together, can be chosen, taken off, and put back', async () => {
   app = await openApp({ demo: true, path: `#/mould/${loneMould.id}/inspect`, colorScheme: 'dark' });
   const { page } = app;
-  await page.getByRole('radio', { name: /^watch/i }).check({ timeout: 30_000 });
+  await page.getByRole('radio', { name: /^watch/i }).check();
   await page.locator('input[type=file]').setInputFiles(files([await fourColours(page, 300, 200)]));
   await page.locator('.photos .thumb img').waitFor();
   await page.locator('.screen-actions .button-main').click();
@@ -106,21 +106,21 @@ test('pictures stand side by side by date, move and grow together, can be chosen
     window.location.hash = `#/pictures/${id}`;
   }, loneMould.id);
   await page.locator('.picture-line').waitFor();
-  expect(await page.locator('.pane').count()).toBe(1);
+  await expect.poll(() => page.locator('.pane').count()).toBe(1);
   await page.locator('input[type=file]').setInputFiles(files([await fourColours(page, 320, 200), await fourColours(page, 340, 200)]));
   await page.getByText('2 photos added.').waitFor();
   await expect.poll(() => page.locator('.pane').count()).toBe(2);
   const says = () => page.locator('.pane figcaption .row-detail').allTextContents();
   const lines = () => page.locator('.picture-line .row-detail').allTextContents();
   await expect.poll(lines).toEqual([expect.stringContaining('found watch'), 'Added 2 pictures.', 'Added 2 pictures.']);
-  expect(await says()).toEqual([expect.stringContaining('found watch'), 'Added 2 pictures.']);
+  await expect.poll(() => says()).toEqual([expect.stringContaining('found watch'), 'Added 2 pictures.']);
   // Only the thing's own first picture is its portrait.
-  expect(await page.getByText('known by this one', { exact: true }).count()).toBe(1);
+  await expect.poll(() => page.getByText('known by this one', { exact: true }).count()).toBe(1);
   expect(await axeWhole(page)).toEqual([]);
 
   // By button, by key, by swipe.
   await page.getByRole('button', { name: 'Right: the picture before' }).click();
-  expect(await page.locator('.pane-turns span').allTextContents()).toEqual(['1 of 3', '2 of 3']);
+  await expect.poll(() => page.locator('.pane-turns span').allTextContents()).toEqual(['1 of 3', '2 of 3']);
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('Shift+ArrowRight');
   await expect.poll(() => page.locator('.pane-turns span').allTextContents()).toEqual(['2 of 3', '3 of 3']);
@@ -140,7 +140,7 @@ test('pictures stand side by side by date, move and grow together, can be chosen
   await drag(40);
   const transforms = () => page.locator('.pane-picture').evaluateAll((all) => all.map((each) => (each as HTMLElement).style.transform));
   await expect.poll(async () => new Set(await transforms()).size).toBe(1);
-  expect((await transforms())[0]).toMatch(/translate\([1-9].*scale\(2\.25\)/);
+  await expect.poll(async () => (await transforms())[0]).toMatch(/translate\([1-9].*scale\(2\.25\)/);
   await page.getByRole('button', { name: 'Whole' }).click();
 
   // Chosen, taken off, put back.
@@ -153,7 +153,7 @@ test('pictures stand side by side by date, move and grow together, can be chosen
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(async () => (await lines()).length).toBe(3);
   await page.setViewportSize({ width: 320, height: 640 });
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
   // A reload finds it all, and the mould leads here.
   await page.evaluate((id) => {
     window.location.hash = `#/mould/${id}`;

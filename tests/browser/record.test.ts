@@ -16,7 +16,7 @@ test('a new mould needs a name and a place; markup in it stays text; what was ty
   await page.locator('.field-problem', { hasText: 'Give the mould a name.' }).waitFor();
   await page.getByLabel('Name', { exact: true }).fill('<img src=x onerror="document.title=1"> “Gull”');
   await page.reload();
-  expect(await page.getByLabel('Name', { exact: true }).inputValue()).toContain('Gull');
+  await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toContain('Gull');
   await page.getByLabel('Where it stands').fill(home.replace(' › ', ' '));
   await page.locator('.picker-choice', { has: page.getByText(home, { exact: true }) }).click();
   await page.getByText('More about it').click();

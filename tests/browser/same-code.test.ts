@@ -28,7 +28,7 @@ test('a scan of a code that two things carry asks which of them it is', async ()
   await visit('#/scan');
   await typeCode(page, code);
   await page.getByRole('heading', { name: `${code} is on several things. Which one do you hold?` }).waitFor();
-  expect(await page.locator('.bearer strong').allTextContents()).toEqual(['Heron 1', 'Otter 4']);
+  await expect.poll(() => page.locator('.bearer strong').allTextContents()).toEqual(['Heron 1', 'Otter 4']);
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: /^Otter 4/ }).click();
   await page.waitForURL((url) => url.hash === otterPage);

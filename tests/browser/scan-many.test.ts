@@ -27,7 +27,7 @@ afterAll(async () => {
 });
 
 const visit = (hash: string) => app.page.evaluate((next) => Object.assign(window.location, { hash: next }), hash);
-const opened = (address: string) => app.page.waitForURL((url) => url.hash === address, { timeout: 20_000 });
+const opened = (address: string) => app.page.waitForURL((url) => url.hash === address);
 
 /** Each outline lies over its own half of the picture and can be hit with a thumb. */
 async function assertOutlined(): Promise<void> {

@@ -51,7 +51,7 @@ function filmOfLabel(code: string): string {
 }
 
 async function opened(page: Page, address: string): Promise<void> {
-  await page.waitForURL((url) => url.hash === address, { timeout: 20_000 });
+  await page.waitForURL((url) => url.hash === address);
 }
 
 /** Whether any video on the page still shows a live camera. */
@@ -101,8 +101,8 @@ describe('with a camera', () => {
     await watchCameras(page);
     await page.click('.bar-scan');
     await opened(page, `#/mould/${mould.id}`);
-    expect(await page.evaluate(() => (window as unknown as { cameras: MediaStream[] }).cameras.length)).toBe(1);
-    expect(await isCameraOn(page)).toBe(false);
+    await expect.poll(() => page.evaluate(() => (window as unknown as { cameras: MediaStream[] }).cameras.length)).toBe(1);
+    await expect.poll(() => isCameraOn(page)).toBe(false);
     app.assertQuiet();
   });
 
@@ -117,9 +117,9 @@ describe('with a camera', () => {
     const { page } = app;
     await page.getByText(`Nothing here carries ${UNUSED}`).waitFor();
     expect(await axeViolations(page)).toEqual([]);
-    expect(await page.getByRole('link', { name: 'Record a new mould with this label' }).getAttribute('href')).toBe(
-      `#/new/mould?code=${UNUSED}`,
-    );
+    await expect
+      .poll(() => page.getByRole('link', { name: 'Record a new mould with this label' }).getAttribute('href'))
+      .toBe(`#/new/mould?code=${UNUSED}`);
     await page.getByRole('button', { name: 'Put this label on a mould that is here' }).click();
     await page.getByLabel('Its name, or a part of it').fill(mould.code);
     await page
@@ -140,7 +140,7 @@ describe('with a camera', () => {
     await watchCameras(page);
     await page.click('.bar-scan');
     await page.getByText('Hold a label in the frame.').waitFor();
-    expect(await isCameraOn(page)).toBe(true);
+    await expect.poll(() => isCameraOn(page)).toBe(true);
     // A symbol that is no label of the studio's is told, and scanning goes on.
     await page.getByText('is not a shelf label').waitFor();
     expect(await axeViolations(page)).toEqual([]);
@@ -148,7 +148,7 @@ describe('with a camera', () => {
     await expect.poll(() => isCameraOn(page)).toBe(false);
     await page.getByRole('button', { name: 'Use the camera' }).click();
     await page.getByText('Hold a label in the frame.').waitFor();
-    expect(await isCameraOn(page)).toBe(true);
+    await expect.poll(() => isCameraOn(page)).toBe(true);
     await showPage(page, 'hidden');
     await expect.poll(() => isCameraOn(page)).toBe(false);
     await showPage(page, 'visible');
@@ -203,7 +203,7 @@ describe('without a camera', () => {
     app = await openApp({ demo: true, path: `#/c/${mould.code}`, prepare: (context) => context.addInitScript(countAsked) });
     await opened(app.page, `#/mould/${mould.id}`);
     // Nobody is asked for the camera when the address has said it all.
-    expect(await app.page.evaluate(() => (window as unknown as { asked: number }).asked)).toBe(0);
+    await expect.poll(() => app?.page.evaluate(() => (window as unknown as { asked: number }).asked)).toBe(0);
     await app.page.goto(`${app.url}?demo#/c/${mould.code.slice(0, 7)}*`);
     await app.page.getByRole('alert').first().waitFor();
     app.assertQuiet();

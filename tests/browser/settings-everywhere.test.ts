@@ -5,14 +5,15 @@ import type { Thing } from '../../src/domain/shelf.ts';
 import { entries, shelf } from '../demo-data/read-demo.ts';
 import { axeWhole } from '../support/axe-whole.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { keptSetting } from '../support/kept-setting.ts';
 
 let app: OpenApp;
 let page: Page;
 beforeAll(async () => {
   app = await openApp({ demo: true, path: '#/settings' });
   page = app.page;
-  await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor({ timeout: 30_000 });
-}, 60_000);
+  await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
+});
 afterAll(() => app?.close());
 
 /** Everything the demo's people wrote themselves, longest first. */
@@ -68,7 +69,7 @@ async function said(screen: string): Promise<string> {
     window.location.hash = next;
     await drawn;
   }, `#/${screen}`);
-  await expect.poll(() => page.locator('.wait').count(), { timeout: 20_000 }).toBe(0);
+  await expect.poll(() => page.locator('.wait').count()).toBe(0);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
   const texts = await page.evaluate(() => {
     const marks = ['aria-label', 'placeholder', 'title', 'alt'].flatMap((name) =>
@@ -85,32 +86,19 @@ async function said(screen: string): Promise<string> {
 
 test('each choice of this device holds at once and after a reload', async () => {
   const size = () => page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
-  expect(await size()).toBe(16);
+  await expect.poll(() => size()).toBe(16);
   await page.getByRole('radio', { name: 'Larger', exact: true }).check();
-  expect(await size()).toBeCloseTo(21.6);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  await expect.poll(() => size()).toBeCloseTo(21.6);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
   await page.getByLabel('This device’s name').fill('Bench phone');
-  await expect
-    .poll(() =>
-      page.evaluate(
-        () =>
-          new Promise((resolve) => {
-            const opening = indexedDB.open('mouldkeep-device');
-            opening.onsuccess = () => {
-              const asked = opening.result.transaction('settings').objectStore('settings').get('device-name');
-              asked.onsuccess = () => resolve(asked.result);
-            };
-          }),
-      ),
-    )
-    .toBe('Bench phone');
+  await expect.poll(() => keptSetting(page, 'device-name')).toBe('Bench phone');
   await page.reload();
   await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
   await expect.poll(size).toBeCloseTo(21.6);
-  expect(await page.getByLabel('This device’s name').inputValue()).toBe('Bench phone');
+  await expect.poll(() => page.getByLabel('This device’s name').inputValue()).toBe('Bench phone');
   await page.getByRole('radio', { name: 'Normal', exact: true }).check();
-  expect(await size()).toBe(16);
-}, 60_000);
+  await expect.poll(() => size()).toBe(16);
+});
 
 test('labels say the code or a link, and only an address a phone can open is taken', async () => {
   const card = page.locator('.card', { has: page.getByRole('heading', { name: 'Labels', exact: true }) });
@@ -125,22 +113,22 @@ test('labels say the code or a link, and only an address a phone can open is tak
   await card.getByText('The bare code').click();
   await card.getByRole('button', { name: 'Save' }).click();
   await card.getByText(/A label then says M[0-9A-Z]{7}$/).waitFor();
-}, 60_000);
+});
 
 test('tells what is stored, by kind', async () => {
   const card = page.locator('.card', { has: page.getByRole('heading', { name: 'What is stored' }) });
-  expect(await card.textContent()).toMatch(/\d+ places, \d+ periods, \d+ designs, \d+ masters, \d+ moulds/);
+  await expect.poll(() => card.textContent()).toMatch(/\d+ places, \d+ periods, \d+ designs, \d+ masters, \d+ moulds/);
   await card.getByRole('button', { name: 'Count how much room it takes' }).click();
   await card
     .getByText(/^[\d\u202f]+, [\d.]+ MB$/)
     .first()
     .waitFor();
-  expect(await card.locator('dd').last().textContent()).toMatch(/^\d+, [\d.]+ (kB|MB)/);
+  await expect.poll(() => card.locator('dd').last().textContent()).toMatch(/^\d+, [\d.]+ (kB|MB)/);
   expect(await axeWhole(page)).toEqual([]);
   await page.emulateMedia({ colorScheme: 'dark' });
   expect(await axeWhole(page)).toEqual([]);
   await page.emulateMedia({ colorScheme: 'light' });
-}, 60_000);
+});
 
 test('every figure on every screen is in the units chosen', async () => {
   for (const unit of ['oz t (troy ounce)', 'in', '°F', 'psi']) await page.getByRole('radio', { name: unit, exact: true }).check();
@@ -155,7 +143,7 @@ test('every figure on every screen is in the units chosen', async () => {
   }
   expect(wrong).toEqual([]);
   expect(right).toBeGreaterThan(20);
-}, 120_000);
+});
 
 test('with “mold” chosen no screen says mould or colour, but for what somebody wrote', async () => {
   await page.evaluate(() => {
@@ -172,7 +160,7 @@ test('with “mold” chosen no screen says mould or colour, but for what somebo
   }
   expect(wrong).toEqual([]);
   expect(right).toBeGreaterThan(20);
-}, 120_000);
+});
 
 test('start again empties the shelves only when it is meant, and keeps aside what was there', async () => {
   await page.evaluate(() => {
@@ -180,7 +168,7 @@ test('start again empties the shelves only when it is meant, and keeps aside wha
   });
   await page.getByRole('button', { name: 'Start again…' }).click();
   const empty = page.getByRole('button', { name: 'Empty the shelves' });
-  expect(await empty.isDisabled()).toBe(true);
+  await expect.poll(() => empty.isDisabled()).toBe(true);
   await page.getByLabel('Type “start again”').fill('Start again');
   await empty.click();
   await page.getByText('The shelves are empty. What was there is kept aside').waitFor();
@@ -192,4 +180,4 @@ test('start again empties the shelves only when it is meant, and keeps aside wha
     .first()
     .waitFor();
   app.assertQuiet();
-}, 60_000);
+});

@@ -2,13 +2,14 @@ import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { keptSetting } from '../support/kept-setting.ts';
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
 
 async function openSettings(options: Parameters<typeof openApp>[0] = {}): Promise<Page> {
   app = await openApp({ path: '#/settings', ...options });
-  await app.page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor({ timeout: 30_000 });
+  await app.page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
   return app.page;
 }
 
@@ -29,11 +30,13 @@ async function go(page: Page, hash: string): Promise<void> {
 test('tells whether the browser will keep the shelves, how much is used, and when a backup was last made', async () => {
   const page = await openSettings({ demo: true });
   await page.getByText(/No: it has promised|Yes, when the phone runs out of room/).waitFor();
-  expect(await fact(page, 'Stored').textContent()).toMatch(/^[\d.\u202f]+ MB of [\d.\u202f]+ [MG]B$/);
-  expect(Number.parseFloat((await fact(page, 'Stored').textContent()) ?? '')).toBeGreaterThan(0);
-  expect(await entries(page)).toBeGreaterThan(1000);
-  expect(await fact(page, 'Last backup').textContent()).toBe('None has been made on this device.');
-  expect(await fact(page, 'In no backup yet').textContent()).toMatch(/^[\d\u202f]+ entries, [\d\u202f]+ things and \d+ pictures$/);
+  await expect.poll(() => fact(page, 'Stored').textContent()).toMatch(/^[\d.\u202f]+ MB of [\d.\u202f]+ [MG]B$/);
+  await expect.poll(async () => Number.parseFloat((await fact(page, 'Stored').textContent()) ?? '')).toBeGreaterThan(0);
+  await expect.poll(() => entries(page)).toBeGreaterThan(1000);
+  await expect.poll(() => fact(page, 'Last backup').textContent()).toBe('None has been made on this device.');
+  await expect
+    .poll(() => fact(page, 'In no backup yet').textContent())
+    .toMatch(/^[\d\u202f]+ entries, [\d\u202f]+ things and \d+ pictures$/);
   await page.getByRole('link', { name: 'Make or open a backup' }).click();
   await page.getByRole('heading', { name: 'Backup', level: 1 }).waitFor();
   app?.assertQuiet();
@@ -50,18 +53,17 @@ test('figures are shown and taken in the units chosen, and what is recorded stay
   for (const unit of ['oz t (troy ounce)', '°F', 'psi', 'in']) await page.getByRole('radio', { name: unit, exact: true }).check();
   await go(page, '#/wax');
   await page.locator('.wax-card').first().waitFor();
-  const ounces = Number((await left())?.match(/^([\d.]+) oz t/)?.[1]);
   // A troy ounce is 31.1034768 g.
-  expect(ounces).toBeCloseTo(grams / 31.1034768, 0);
+  await expect.poll(async () => Number((await left())?.match(/^([\d.]+) oz t/)?.[1])).toBeCloseTo(grams / 31.1034768, 0);
   // A note on a wax is somebody’s own words, and stays as it was written.
   const text = ((await page.getByRole('main').textContent()) ?? '').replace(/brittle below 22 °C\./, '');
   expect(text).toMatch(/°F/);
   expect(text).toMatch(/ psi/);
   expect(text).not.toMatch(/°C|kPa|\d g\b/);
   // 21 typed as °C is not 21 °F.
-  expect(await page.getByLabel('The room is at').inputValue()).toBe('');
+  await expect.poll(() => page.getByLabel('The room is at').inputValue()).toBe('');
   await page.getByLabel('The room is at').fill('86');
-  expect(await page.locator('.wax-card', { hasText: 'Violet' }).textContent()).toContain('Too soft above 68 °F');
+  await expect.poll(() => page.locator('.wax-card', { hasText: 'Violet' }).textContent()).toContain('Too soft above 68 °F');
 
   await go(page, '#/where?q=amber');
   await page
@@ -80,9 +82,11 @@ test('the studio’s own figures change what needs attention, and can be taken b
   const page = await openSettings({ demo: true });
   const flags = async () => {
     await go(page, '#/attention');
-    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.getByRole('heading', { level: 1, name: /attention/ }).waitFor();
     return page.locator('.bar-count').textContent();
   };
+  await go(page, '#/attention');
+  await page.locator('.attention-group').first().waitFor();
   const before = await flags();
   await go(page, '#/settings');
   const shots = page.getByLabel('vulcanised silicone, shots');
@@ -101,7 +105,7 @@ test('the studio’s own figures change what needs attention, and can be taken b
   await page.getByText('Taken back.').waitFor();
   await expect.poll(flags).toBe(before);
   await go(page, '#/settings');
-  expect(await shots.inputValue()).toBe(was);
+  await expect.poll(() => shots.inputValue()).toBe(was);
 });
 
 test('who uses the device is written beside what is done on it, on the day it was done', async () => {
@@ -122,7 +126,7 @@ test('who uses the device is written beside what is done on it, on the day it wa
   await page.locator('.wax-card').getByRole('link', { name: 'Amber' }).click();
   const line = page.locator('.history li', { hasText: 'Received 500 g' });
   await line.waitFor();
-  expect(await line.textContent()).toMatch(/31 January 2026[\s\S]*Una/);
+  await expect.poll(() => line.textContent()).toMatch(/31 January 2026[\s\S]*Una/);
 });
 
 test.each([
@@ -132,13 +136,14 @@ test.each([
 ] as const)('nothing stands in anybody’s way, %s, %o', async (colorScheme, viewport) => {
   const page = await openSettings({ demo: true, colorScheme, viewport });
   expect(await axeWhole(page)).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
   const other = colorScheme === 'light' ? 'Dark' : 'Light';
   await card(page, 'Look').getByText(other, { exact: true }).click();
-  expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(other.toLowerCase());
+  await expect.poll(() => page.evaluate(() => document.documentElement.dataset['theme'])).toBe(other.toLowerCase());
   expect(await axeWhole(page)).toEqual([]);
+  await expect.poll(() => keptSetting(page, 'theme')).toBe(other.toLowerCase());
   await page.reload();
   await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
-  expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(other.toLowerCase());
+  await expect.poll(() => page.evaluate(() => document.documentElement.dataset['theme'])).toBe(other.toLowerCase());
   app?.assertQuiet();
 });

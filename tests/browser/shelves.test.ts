@@ -28,10 +28,8 @@ async function drawn(): Promise<Drawn[]> {
 async function turnTo(name: string): Promise<void> {
   await app?.page.getByRole('navigation', { name: 'Cabinets' }).getByRole('button', { name }).click();
   await app?.page.waitForSelector(`.pager-page[aria-label="${name}"]:not([inert])`);
-  await app?.page.waitForFunction((label) => {
-    const page = document.querySelector(`.pager-page[aria-label="${label}"]`);
-    return page !== null && Math.abs(page.getBoundingClientRect().left) < 20;
-  }, name);
+  const page = app?.page.locator(`.pager-page[aria-label="${name}"]`);
+  await expect.poll(async () => Math.abs((await page?.boundingBox())?.x ?? 1000)).toBeLessThan(20);
 }
 
 test('every cabinet is drawn with its drawers apart, each saying its label, what it holds and its marks', async () => {
@@ -66,8 +64,7 @@ test.each([
   for (const name of names) {
     await turnTo(name);
     if ((await app.page.locator('.pager-page:not([inert]) .cabinet-near p').count()) > 0) await app.page.locator(FRONTS).first().click();
-    const small = (await drawn()).filter(({ box }) => Math.min(box.w, box.h) < 45);
-    expect(small).toEqual([]);
+    await expect.poll(async () => (await drawn()).filter(({ box }) => Math.min(box.w, box.h) < 45)).toEqual([]);
   }
   const wide = await app.page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(wide).toBeLessThanOrEqual(0);
@@ -82,10 +79,10 @@ test('on a phone a drawer slides over its cabinet and Back closes it', async () 
   await front.click();
   const sheet = app.page.getByRole('dialog');
   await sheet.getByRole('heading', { name: label ?? '' }).waitFor();
-  expect(await sheet.locator('.row').count()).toBeGreaterThan(0);
+  await expect.poll(() => sheet.locator('.row').count()).toBeGreaterThan(0);
   await app.page.goBack();
   await sheet.waitFor({ state: 'detached' });
-  expect(await app.page.locator('.pager-page:not([inert])').getAttribute('aria-label')).toBe('Tall cabinet');
+  await expect.poll(() => app?.page.locator('.pager-page:not([inert])').getAttribute('aria-label')).toBe('Tall cabinet');
 });
 
 test('swiping the front turns to the next cabinet, whose name is then the marked one', async () => {
@@ -95,8 +92,8 @@ test('swiping the front turns to the next cabinet, whose name is then the marked
   const second = (await app.page.locator('.pager-page').nth(1).getAttribute('aria-label')) ?? '';
   await app.page.locator('.pager-pane').evaluate((pane) => pane.scrollTo({ left: pane.clientWidth, behavior: 'smooth' }));
   await app.page.waitForSelector(`.pager-page[aria-label="${second}"]:not([inert])`);
-  expect(await tabs.nth(1).getAttribute('aria-current')).toBe('true');
-  expect(await tabs.nth(0).getAttribute('aria-current')).toBeNull();
+  await expect.poll(() => tabs.nth(1).getAttribute('aria-current')).toBe('true');
+  await expect.poll(() => tabs.nth(0).getAttribute('aria-current')).toBeNull();
 });
 
 test('on a desk the contents open beside the cabinet', async () => {
@@ -105,10 +102,15 @@ test('on a desk the contents open beside the cabinet', async () => {
   await app.page.locator(FRONTS).nth(1).click();
   const aside = app.page.getByRole('complementary', { name: 'Contents' });
   await aside.locator('.contents').waitFor();
-  expect(await app.page.getByRole('dialog').count()).toBe(0);
-  const [cabinet, contents] = [await app.page.locator('.carcass').first().boundingBox(), await aside.boundingBox()];
-  expect((contents?.x ?? 0) >= (cabinet?.x ?? 0) + (cabinet?.width ?? 0)).toBe(true);
-  expect(await app.page.locator(`${FRONTS}[aria-pressed=true]`).count()).toBe(1);
+  await expect.poll(() => app?.page.getByRole('dialog').count()).toBe(0);
+  const { page } = app;
+  await expect
+    .poll(async () => {
+      const [cabinet, contents] = [await page.locator('.carcass').first().boundingBox(), await aside.boundingBox()];
+      return (contents?.x ?? 0) >= (cabinet?.x ?? 0) + (cabinet?.width ?? 0);
+    })
+    .toBe(true);
+  await expect.poll(() => app?.page.locator(`${FRONTS}[aria-pressed=true]`).count()).toBe(1);
 });
 
 test('an empty cabinet room says what belongs there, and one form draws the first cabinet', async () => {
@@ -128,8 +130,8 @@ test('an empty cabinet room says what belongs there, and one form draws the firs
   await app.page.getByLabel('Drawers side by side', { exact: true }).fill('3');
   await app.page.getByRole('button', { name: 'Add it, with 18 drawers' }).click();
   await app.page.waitForSelector(FRONTS);
-  expect((await drawn()).map(({ name }) => name).slice(0, 2)).toEqual(['Drawer A1, empty', 'Drawer A2, empty']);
-  expect(await app.page.locator('.tab').first().textContent()).toBe('<b>Map chest</b>');
+  await expect.poll(async () => (await drawn()).map(({ name }) => name).slice(0, 2)).toEqual(['Drawer A1, empty', 'Drawer A2, empty']);
+  await expect.poll(() => app?.page.locator('.tab').first().textContent()).toBe('<b>Map chest</b>');
   await app.page.getByRole('button', { name: 'Undo' }).click();
   await app.page.getByRole('heading', { name: 'Your cabinets belong here' }).waitFor();
   app.assertQuiet();

@@ -88,7 +88,7 @@ test('shelves that a newer Mouldkeep wrote are not opened and not touched', asyn
   await page.reload();
   await page.getByText(NEWER).waitFor();
   await page.getByText('Nothing was changed. Load this page again while online to get the newer one.').waitFor();
-  expect(await tailRows(page)).toBe(1);
+  await expect.poll(() => tailRows(page)).toBe(1);
   // The guard let down again, the same shelves open.
   await putRow(page, 'meta', { key: 'guard', value: { lowest: 1 } });
   await page.getByRole('button', { name: 'Try again' }).click();
@@ -106,10 +106,10 @@ test('a tab left open while a newer version takes the database over says so, and
   await page.getByRole('button', { name: 'Log 5 shots' }).click();
   await page.locator('.save-problem', { hasText: 'These shelves were closed, because Mouldkeep was brought up to date' }).waitFor();
   await page.locator('.save-problem', { hasText: 'What you typed is still in the form' }).waitFor();
-  expect(await page.getByLabel('Note').inputValue()).toBe('the pot ran cool');
+  await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('the pot ran cool');
   await page.reload();
   await page.getByRole('button', { name: 'Log 5 shots' }).waitFor();
-  expect(await page.getByLabel('Note').inputValue()).toBe('the pot ran cool');
+  await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('the pot ran cool');
 });
 
 test('a full device: the run is not written, the form still holds it, and it is saved once there is room', async () => {
@@ -136,8 +136,8 @@ test('a full device: the run is not written, the form still holds it, and it is 
   const says = page.locator('.save-problem');
   await says.getByText('This device has no room left, so it could not be saved.').waitFor();
   await says.getByText('What you typed is still in the form, and everything saved before is untouched.').waitFor();
-  expect(await page.getByLabel('Note').inputValue()).toBe('the pot ran cool');
-  expect(await page.getByLabel('Shots', { exact: true }).inputValue()).toBe('5');
+  await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('the pot ran cool');
+  await expect.poll(() => page.getByLabel('Shots', { exact: true }).inputValue()).toBe('5');
   expect(await axeWhole(page)).toEqual([]);
   await quota?.send('Storage.overrideQuotaForOrigin', { origin });
   await page.getByRole('button', { name: 'Log 5 shots' }).click();

@@ -53,7 +53,7 @@ test('a tab that slept through it catches up when it comes to the front', async 
   });
   await logFive(app.page);
   await new Promise((resolve) => setTimeout(resolve, 500));
-  expect(await shots(sleeper, 0).count()).toBe(1);
+  await expect.poll(() => shots(sleeper, 0).count()).toBe(1);
   await sleeper.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
   await shots(sleeper, 5).waitFor();
   app.assertQuiet();

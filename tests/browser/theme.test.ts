@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { keptSetting } from '../support/kept-setting.ts';
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
@@ -18,9 +19,10 @@ test.each([
     app = await openApp({ demo: true, path: '#/settings', colorScheme });
     const { page } = app;
     await page.getByText(other, { exact: true }).waitFor();
-    expect(await paper(page)).toBe(asPhone);
+    await expect.poll(() => paper(page)).toBe(asPhone);
     await page.getByText(other, { exact: true }).click();
     await expect.poll(() => paper(page)).toBe(told);
+    await expect.poll(() => keptSetting(page, 'theme')).toBe(other.toLowerCase());
     await page.reload();
     await expect.poll(() => paper(page)).toBe(told);
     await page.getByText('As the phone', { exact: true }).click();

@@ -22,6 +22,7 @@ test('a wax that is sold no more is retired for that reason, and Undo brings it 
   );
   const page = await openPage(`#/thing/${first?.id}`);
   await page.getByRole('button', { name: 'More about this wax' }).click();
+  await page.getByRole('dialog').waitFor();
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Retire' }).click();
   await page.getByRole('button', { name: 'discontinued' }).click();
@@ -58,9 +59,10 @@ test('a master is inspected, and a mould of it recorded with design, size and ma
   await page.locator('[role=main] .mark', { hasText: 'watch' }).first().waitFor();
   await page.getByRole('link', { name: 'Make a mould from this' }).click();
   await page.getByRole('button', { name: 'Record the mould' }).waitFor();
-  expect(await page.getByLabel('Size').inputValue()).toBe(of?.size);
-  const chosen = await page.locator('.picker-chosen .row-title').allTextContents();
-  expect(chosen).toEqual([titled(demoShelf.things.design.get(of?.design as never)), titled(of)]);
+  await expect.poll(() => page.getByLabel('Size').inputValue()).toBe(of?.size);
+  await expect
+    .poll(() => page.locator('.picker-chosen .row-title').allTextContents())
+    .toEqual([titled(demoShelf.things.design.get(of?.design as never)), titled(of)]);
   app?.assertQuiet();
 });
 
@@ -79,7 +81,7 @@ test('injected waxes nobody logged are recorded from the shelves, and counted ag
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Write down 26 pieces' }).click();
   await page.locator('.history-line', { hasText: 'Counted: 26 pieces.' }).waitFor();
-  expect(await page.locator('dt:text-is("Pieces") + dd').textContent()).toBe('26');
+  await expect.poll(() => page.locator('dt:text-is("Pieces") + dd').textContent()).toBe('26');
   app?.assertQuiet();
 });
 
@@ -90,7 +92,7 @@ test('things are lent from the page of who has some already, chosen by typing a 
   await page.getByRole('link', { name: 'Lend things here' }).click();
   await page.getByRole('button', { name: 'Choose what to lend' }).click();
   await page.locator('.field-problem', { hasText: 'Say what goes' }).waitFor();
-  expect(await page.getByLabel('To whom?').inputValue()).toBe(holder);
+  await expect.poll(() => page.getByLabel('To whom?').inputValue()).toBe(holder);
   await page.getByLabel('What goes?').fill(workingMould.code ?? '');
   await page.locator('.picker-choice').first().click();
   expect(await axeWhole(page)).toEqual([]);

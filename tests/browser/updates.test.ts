@@ -64,11 +64,11 @@ test('a new version waits over what is being typed, in old and new tabs, until i
   await another.goto(`${server.url}?demo`);
   await another.waitForSelector('#app > *');
   expect([await isNext(page), await isNext(another)]).toEqual([false, false]);
-  expect(await page.inputValue('#typed')).toBe('half a sentence');
+  await expect.poll(() => page.inputValue('#typed')).toBe('half a sentence');
 
   await Promise.all([page.waitForEvent('load'), another.waitForEvent('load'), take.click()]);
   await Promise.all([page.waitForSelector('#app > *'), another.waitForSelector('#app > *')]);
-  expect([await isNext(page), await isNext(another)]).toEqual([true, true]);
+  await expect.poll(async () => [await isNext(page), await isNext(another)]).toEqual([true, true]);
 });
 
 test('a new version is complete before it is offered: with the server gone again it opens, and the old files are thrown away', async () => {
@@ -80,12 +80,13 @@ test('a new version is complete before it is offered: with the server gone again
   await server.stop();
   await Promise.all([page.waitForEvent('load'), take.click()]);
   await page.waitForSelector('#app > *');
-  expect(await isNext(page)).toBe(true);
-  const kept = await page.evaluate(async () => {
-    const [name = ''] = await caches.keys();
-    return (await (await caches.open(name)).keys()).filter(({ url }) => url.includes('index.html')).length;
-  });
-  expect(kept).toBe(1);
+  await expect.poll(() => isNext(page)).toBe(true);
+  const kept = () =>
+    page.evaluate(async () => {
+      const [name = ''] = await caches.keys();
+      return (await (await caches.open(name)).keys()).filter(({ url }) => url.includes('index.html')).length;
+    });
+  await expect.poll(kept).toBe(1);
 });
 
 test('what is typed in a form is still there after the new version is taken', async () => {
@@ -99,8 +100,8 @@ test('what is typed in a form is still there after the new version is taken', as
   await take.waitFor();
   await Promise.all([page.waitForEvent('load'), take.click()]);
   await field.waitFor();
-  expect(await isNext(page)).toBe(true);
-  expect(await field.inputValue()).toBe('Harbour seal, carved');
+  await expect.poll(() => isNext(page)).toBe(true);
+  await expect.poll(() => field.inputValue()).toBe('Harbour seal, carved');
 });
 
 test('a tab that holds a list too long to be kept is not loaded again when the new version is taken in another, until it is tapped', async () => {
@@ -123,8 +124,8 @@ test('a tab that holds a list too long to be kept is not loaded again when the n
   await Promise.all([another.waitForEvent('load'), take.click()]);
   await page.getByText('has been taken in another tab').waitFor();
   await page.getByText('9,000 rows').waitFor();
-  expect(await isNext(page)).toBe(false);
+  await expect.poll(() => isNext(page)).toBe(false);
   await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Load again' }).click()]);
   await page.waitForSelector('#app > *');
-  expect(await isNext(page)).toBe(true);
+  await expect.poll(() => isNext(page)).toBe(true);
 });

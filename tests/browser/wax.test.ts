@@ -8,7 +8,7 @@ afterEach(() => app?.close());
 
 async function openWax(options: Parameters<typeof openApp>[0] = {}): Promise<Page> {
   app = await openApp({ demo: true, path: '#/wax', ...options });
-  await app.page.locator('.wax-card').first().waitFor({ timeout: 30_000 });
+  await app.page.locator('.wax-card').first().waitFor();
   return app.page;
 }
 
@@ -19,29 +19,29 @@ const left = async (page: Page, name: string) =>
 
 test('each wax is judged for the room typed in, with its reason; emptied, the month is taken again', async () => {
   const page = await openWax();
-  expect(await page.locator('.wax-card').count()).toBe(5);
+  await expect.poll(() => page.locator('.wax-card').count()).toBe(5);
   const room = page.getByLabel('The room is at');
   await room.fill('30');
-  expect(await verdict(page, 'Grey')).toBe('yes');
-  expect(await verdict(page, 'Violet')).toBe('no');
-  expect(await card(page, 'Violet').textContent()).toContain('Too soft above 20 °C');
-  expect(await verdict(page, 'White sticky')).toBe('no');
+  await expect.poll(() => verdict(page, 'Grey')).toBe('yes');
+  await expect.poll(() => verdict(page, 'Violet')).toBe('no');
+  await expect.poll(() => card(page, 'Violet').textContent()).toContain('Too soft above 20 °C');
+  await expect.poll(() => verdict(page, 'White sticky')).toBe('no');
   await room.fill('12,5');
-  expect(await verdict(page, 'Grey')).toBe('no');
-  expect(await card(page, 'Grey').textContent()).toContain('Brittle below 22 °C');
-  expect(await verdict(page, 'Violet')).toBe('yes');
+  await expect.poll(() => verdict(page, 'Grey')).toBe('no');
+  await expect.poll(() => card(page, 'Grey').textContent()).toContain('Brittle below 22 °C');
+  await expect.poll(() => verdict(page, 'Violet')).toBe('yes');
   await page.getByRole('button', { name: 'One degree warmer' }).click();
-  expect(await room.inputValue()).toBe('13.5');
+  await expect.poll(() => room.inputValue()).toBe('13.5');
   // What is typed outlives a reload; taking the month's figure clears it.
   await page.reload();
   await page.locator('.wax-card').first().waitFor();
-  expect(await room.inputValue()).toBe('13.5');
+  await expect.poll(() => room.inputValue()).toBe('13.5');
   await page.getByRole('button', { name: /^Take (?!this)/ }).click();
-  expect(await room.inputValue()).toBe('');
+  await expect.poll(() => room.inputValue()).toBe('');
   await room.fill('warm');
-  expect(await page.getByText('“warm” is not a number.').count()).toBe(1);
+  await expect.poll(() => page.getByText('“warm” is not a number.').count()).toBe(1);
   await room.fill('150');
-  expect(await page.getByText('150 °C is hardly a workshop.').count()).toBe(1);
+  await expect.poll(() => page.getByText('150 °C is hardly a workshop.').count()).toBe(1);
   app?.assertQuiet();
 });
 
@@ -57,16 +57,16 @@ test('wax is received, weighed and discarded, offline, and taken back', async ()
   await page.getByLabel('Came in').fill('1200');
   await page.getByRole('button', { name: 'Write it down' }).click();
   await page.getByText('Amber: 1\u202f200 g came in.').waitFor();
-  expect(await left(page, 'Amber')).toBe(before + 1200);
+  await expect.poll(() => left(page, 'Amber')).toBe(before + 1200);
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByText('Taken back.').waitFor();
-  expect(await left(page, 'Amber')).toBe(before);
+  await expect.poll(() => left(page, 'Amber')).toBe(before);
 
   await page.getByRole('button', { name: 'Discard: Amber' }).click();
   await page.getByLabel('Thrown out').fill(String(before + 50));
   await page.getByRole('button', { name: 'Write it down' }).click();
   await page.getByText(/The tub will then stand at nothing/).waitFor();
-  expect(await left(page, 'Amber')).toBe(before);
+  await expect.poll(() => left(page, 'Amber')).toBe(before);
   await page.getByLabel('Thrown out').fill('100');
   await page.getByRole('button', { name: 'Write it down', exact: true }).click();
   await page.getByText('Amber: 100 g thrown out.').waitFor();
@@ -75,7 +75,7 @@ test('wax is received, weighed and discarded, offline, and taken back', async ()
   await page.getByLabel('The scale says, without the tub').fill('777');
   await page.getByRole('button', { name: 'Write it down' }).click();
   await page.getByText('Amber: 777 g in the tub.').waitFor();
-  expect(await left(page, 'Amber')).toBe(777);
+  await expect.poll(() => left(page, 'Amber')).toBe(777);
 });
 
 test('an injector is filled, after a warning where the wax does not belong in it', async () => {
@@ -87,8 +87,8 @@ test('an injector is filled, after a warning where the wax does not belong in it
   await page.getByText(/empty and clean it first/).waitFor();
   await page.getByRole('button', { name: 'Fill it all the same' }).click();
   await page.getByText('Tall press holds Amber.').waitFor();
-  expect(await card(page, 'Amber').textContent()).toContain('Tall press');
-  expect(await card(page, 'Green').textContent()).toContain('none holds it');
+  await expect.poll(() => card(page, 'Amber').textContent()).toContain('Tall press');
+  await expect.poll(() => card(page, 'Green').textContent()).toContain('none holds it');
 });
 
 test('the months are the studio’s to change, and turn over with the hemisphere', async () => {
@@ -101,11 +101,11 @@ test('the months are the studio’s to change, and turn over with the hemisphere
   await page.getByLabel('July, low').fill('22');
   await page.getByRole('button', { name: 'Keep these months' }).click();
   await page.getByText('The workshop’s months are written down.').waitFor();
-  expect(await page.getByLabel('July, low').inputValue()).toBe('22');
+  await expect.poll(() => page.getByLabel('July, low').inputValue()).toBe('22');
   await page.getByText('south', { exact: true }).click();
   await page.getByText('Seasons of the south.').waitFor();
-  expect(await page.getByRole('row', { name: /^July/ }).textContent()).toContain('winter');
-  expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+  await expect.poll(() => page.getByRole('row', { name: /^July/ }).textContent()).toContain('winter');
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
 });
 
 test.each(['light', 'dark'] as const)('nothing stands in anybody’s way, %s', async (colorScheme) => {

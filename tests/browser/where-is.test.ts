@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { axeViolations } from '../support/axe.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { settled } from '../support/every-screen.ts';
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
@@ -9,7 +10,8 @@ async function openSearch(options: { width?: number } = {}): Promise<OpenApp> {
   app = await openApp({ demo: true, ...(options.width ? { viewport: { width: options.width, height: 800 } } : {}) });
   await app.page.waitForSelector('.front');
   await app.page.getByRole('link', { name: 'Where is' }).click();
-  await app.page.waitForSelector('#where-query');
+  // What is typed before is heard by nobody.
+  await expect.poll(() => app?.page.evaluate(() => document.activeElement?.id)).toBe('where-query');
   return app;
 }
 
@@ -20,6 +22,7 @@ test('from the first screen, two taps or four letters show the drawer of a perio
   // The rest of the drawers follows once the letters stand still.
   await page.waitForURL((url) => url.hash === '#/where?q=Minoan');
   await expect.poll(() => drawers.count()).toBeGreaterThan(2);
+  await settled(page);
   const tapped = await drawers.allTextContents();
   await page.getByRole('button', { name: 'Clear' }).click();
   await page.keyboard.type('mino');
@@ -31,20 +34,25 @@ test('from the first screen, two taps or four letters show the drawer of a perio
 test('a tap on a result shows its drawer on the cabinet front, standing out, and Back comes to the results again', async () => {
   const { page, assertQuiet } = await openSearch();
   await page.keyboard.type('duck toggle');
+  await page.waitForURL((url) => url.hash === '#/where?q=duck%20toggle');
   const row = page.locator('.found').first();
   const place = (await row.locator('.found-place').textContent()) ?? '';
   await row.locator('.row-link').click();
   const picked = page.locator('.front-picked');
   await picked.waitFor();
   expect(place.endsWith((await picked.locator('.front-label').textContent()) ?? '?')).toBe(true);
-  const box = await picked.boundingBox();
-  expect(box !== null && box.y >= 0 && box.y + 20 < 844).toBe(true);
+  await expect
+    .poll(async () => {
+      const box = await picked.boundingBox();
+      return box !== null && box.y >= 0 && box.y + 20 < 844;
+    })
+    .toBe(true);
   await page.getByRole('button', { name: 'Open', exact: true }).click();
   await page.getByRole('dialog').getByText('this one').waitFor();
   await page.goBack();
   await page.goBack();
   await page.waitForSelector('#where-query');
-  expect(await page.locator('#where-query').inputValue()).toBe('duck toggle');
+  await expect.poll(() => page.locator('#where-query').inputValue()).toBe('duck toggle');
   assertQuiet();
 });
 
@@ -65,10 +73,9 @@ test.each([
 
 test('the box has the keyboard at once, also at 320 px, and nothing hinders those who read it otherwise', async () => {
   const { page } = await openSearch({ width: 320 });
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('where-query');
   await page.keyboard.type('seal');
   await page.locator('.found').first().waitFor();
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   expect(await axeViolations(page)).toEqual([]);
 });
 

@@ -1,8 +1,21 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 
+/** Resolves once nothing moves any more: half faded in, words have too little contrast. */
+function stillness(page: Page): Promise<unknown> {
+  return page.evaluate(() =>
+    Promise.allSettled(
+      document
+        .getAnimations()
+        .filter(({ effect }) => effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY)
+        .map(({ finished }) => finished),
+    ),
+  );
+}
+
 /** What axe finds wrong with the page as it stands, one readable line per thing. The size of targets, off by default, is looked at too. */
 export async function axeViolations(page: Page): Promise<string[]> {
+  await stillness(page);
   // Half a megabyte, once for each page.
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   return page.evaluate(async () => {

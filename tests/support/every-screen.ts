@@ -85,25 +85,27 @@ export const EVERY_SCREEN: readonly Seen[] = [
   { name: 'no such screen', hash: '#/nowhere' },
 ];
 
-/** Resolves once the page has left itself alone for `forMs`: nothing is added, changed or moving. */
+/** Resolves once the page has left itself alone for `forMs`: nothing is added, changed or moving, and nothing is still to be loaded. */
 export function settled(page: Page, forMs = 120): Promise<void> {
   return page.evaluate(
     (quietMs) =>
       new Promise<void>((resolve) => {
-        const giveUp = performance.now() + 4000;
-        let quietSince = performance.now();
+        const stepMs = 20;
+        const giveUp = performance.now() + 15_000;
+        // Counted in looks, not in time: a page kept busy changes nothing meanwhile either.
+        let quietLooks = 0;
         const watch = new MutationObserver(() => {
-          quietSince = performance.now();
+          quietLooks = 0;
         });
         watch.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
         const look = () => {
           const now = performance.now();
           const isMoving = document.getAnimations().some((animation) => animation.playState === 'running');
-          if (isMoving && now < giveUp) quietSince = now;
-          if (now - quietSince > quietMs || now > giveUp) {
+          quietLooks = isMoving || document.querySelector('.wait') ? 0 : quietLooks + 1;
+          if (quietLooks * stepMs > quietMs || now > giveUp) {
             watch.disconnect();
             resolve();
-          } else setTimeout(look, 20);
+          } else setTimeout(look, stepMs);
         };
         look();
       }),
@@ -115,8 +117,10 @@ export function settled(page: Page, forMs = 120): Promise<void> {
 export async function show(page: Page, { hash, taps = [], opens = 'dialog[open]' }: Seen): Promise<void> {
   // By way of an empty address, so that the same screen begins anew and an open dialog closes.
   await page.evaluate(() => Object.assign(window.location, { hash: '#/nowhere' }));
-  await page.getByRole('heading', { name: 'There is no such screen' }).waitFor();
+  const nowhere = page.getByRole('heading', { name: 'There is no such screen' });
+  await nowhere.waitFor();
   await page.evaluate((address) => Object.assign(window.location, { hash: address }), hash);
+  if (hash !== '#/nowhere') await nowhere.waitFor({ state: 'detached' });
   await page.locator('main, [role=main], .label-reader').first().waitFor();
   await settled(page);
   for (const name of taps) {

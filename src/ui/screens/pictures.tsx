@@ -61,7 +61,7 @@ function Pictures({ thing, pictures }: { thing: Thing; pictures: readonly DatedP
     return at < 0 ? otherwise : at;
   };
   const [left, right] = [placeOf(chosen.left, 0), placeOf(chosen.right, pictures.length - 1)];
-  const show = (side: 'left' | 'right', at: number) => setChosen({ ...chosen, [side]: pictures[at]?.sha });
+  const show = (side: 'left' | 'right', at: number) => setChosen((was) => ({ ...was, [side]: pictures[at]?.sha }));
   const turnBy = (side: 'left' | 'right', step: number) =>
     show(side, Math.min(pictures.length - 1, Math.max(0, (side === 'left' ? left : right) + step)));
   const isPair = pictures.length > 1;
