@@ -1,27 +1,51 @@
+import type { MouldId } from '../domain/brand.ts';
 import { isLivingMould } from '../domain/last-of-kind.ts';
-import { isSameAs, kinMaps } from '../domain/lineage/kin.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
+import { sizeBasis } from '../domain/size/basis.ts';
 import { smallerThanLabel } from '../domain/size/expected.ts';
 
 /** Moulds judged before others get their turn; one takes some tenths of a millisecond on a phone. */
 const SLICE = 10;
 
-const known: { last?: { readonly basis: readonly unknown[]; readonly found: ReadonlySet<string> } } = {};
+interface Known {
+  readonly basis: object;
+  /** Found among all moulds, and of them those that are still in use. */
+  readonly found: ReadonlySet<string>;
+  readonly inUse: ReadonlySet<string>;
+}
+const known: { last?: Known } = {};
 
 /**
  * Moulds in use whose castings come out nearer to a smaller size than to their label, reckoned a slice at a time: a mould's size hangs on its whole
- * lineage and on every reading, so that any change may change any of them.
+ * lineage and on every reading, so that a change of any of these may change any of them. As long as there is none, what was found before is
+ * answered at once, and as the very same set, so that nothing is drawn again.
  */
 export function* smallCastings(shelf: Shelf): Generator<void, ReadonlySet<string>> {
-  const basis = [...kinMaps(shelf), shelf.things.design, shelf.things.wax, shelf.studio];
-  if (isSameAs(known.last?.basis, basis)) return known.last?.found ?? new Set();
+  const basis = sizeBasis(shelf);
+  const found = known.last?.basis === basis ? known.last.found : yield* foundSmall(shelf);
+  const inUse = inUseOf(shelf, found);
+  const before = known.last?.inUse;
+  const isSame = before?.size === inUse.size && [...inUse].every((id) => before.has(id));
+  known.last = { basis, found, inUse: isSame && before ? before : inUse };
+  return known.last.inUse;
+}
+
+function* foundSmall(shelf: Shelf): Generator<void, ReadonlySet<string>> {
   const found = new Set<string>();
   let judged = 0;
   for (const mould of shelf.things.mould.values() as Iterable<Mould>) {
-    if (!isLivingMould(mould) || mould.size === undefined) continue;
+    if (mould.size === undefined) continue;
     if (smallerThanLabel(shelf, mould)) found.add(mould.id);
     if (++judged % SLICE === 0) yield;
   }
-  known.last = { basis, found };
   return found;
+}
+
+function inUseOf(shelf: Shelf, found: ReadonlySet<string>): ReadonlySet<string> {
+  return new Set(
+    [...found].filter((id) => {
+      const mould = shelf.things.mould.get(id as MouldId);
+      return mould && isLivingMould(mould);
+    }),
+  );
 }

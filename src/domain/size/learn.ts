@@ -1,5 +1,6 @@
-import { isSameAs, type Kin, kinMaps } from '../lineage/kin.ts';
+import type { Kin } from '../lineage/kin.ts';
 import type { Shelf } from '../shelf.ts';
+import { sizeBasis } from './basis.ts';
 import type { Reading } from './reading.ts';
 import { sameDimension } from './reading.ts';
 import { lineUp, type Step } from './step.ts';
@@ -118,15 +119,20 @@ export function isPlausible({ childMm, parentMm }: Pair): boolean {
 }
 
 interface Known {
-  readonly basis: readonly unknown[];
+  readonly basis: object;
   readonly learned: Learned;
 }
 const known: { last?: Known } = {};
 
-/** Everything the studio's own readings teach. */
+/** Everything the studio's own readings teach; kept as long as nothing it rests on changes. */
 export function learnedFrom(shelf: Shelf): Learned {
-  const basis = [...kinMaps(shelf), shelf.things.design, shelf.things.wax, shelf.studio];
-  if (known.last && isSameAs(known.last.basis, basis)) return known.last.learned;
+  const basis = sizeBasis(shelf);
+  if (known.last?.basis !== basis) known.last = { basis, learned: learn(shelf) };
+  return known.last.learned;
+}
+
+/** The same without looking whether it was reckoned before. */
+export function learn(shelf: Shelf): Learned {
   const learned = new Learned();
   const { master, injectedWax, casting } = shelf.things;
   for (const thing of [...master.values(), ...injectedWax.values(), ...casting.values()] as readonly Kin[]) {
@@ -136,6 +142,5 @@ export function learnedFrom(shelf: Shelf): Learned {
       learned.take(pair.steps, Math.log(pair.childMm / pair.parentMm), pair.steps.length * PIECE_SPREAD ** 2 + caliper);
     }
   }
-  known.last = { basis, learned };
   return learned;
 }

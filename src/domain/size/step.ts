@@ -17,7 +17,7 @@ export interface Step {
 }
 
 /** A mould's usual wax: the one it wants, else that of its last run. */
-function usualWax(mould: Mould): string | undefined {
+export function usualWax(mould: Mould): string | undefined {
   return mould.wax ?? mould.runs?.at(-1)?.wax;
 }
 
