@@ -66,7 +66,7 @@ export function tracePageOf(shelf: Shelf, mould: Mould, trace: Trace, from: stri
     { heading: 'Masters made of its waxes', lines: masters },
   ].filter(({ lines }) => lines.length > 0);
   const title = `What came from ${titleOf(shelf, mould)}, ${from}`;
-  return { says: summary(trace), groups, marks, list: listOf(title, groups) };
+  return { says: summary(trace, groups.length > 0), groups, marks, list: listOf(title, groups) };
 }
 
 function within({ least, most }: Pool, pieces: number): { readonly least: number; readonly most: number } {
@@ -88,11 +88,11 @@ function lineOf(shelf: Shelf, id: string, pool: Pool, pieces: number): TraceLine
   };
 }
 
-function summary({ made, nowhere, scrap }: Trace): string {
-  if (made.most === 0) return 'None of its logged runs is in doubt.';
+function summary({ made, nowhere, scrap }: Trace, hasFound: boolean): string {
+  const out = scrap.most > 0 ? ` Up to ${sayCount(scrap.most, 'piece')} went out as scrap.` : '';
+  if (made.most === 0) return `None of its logged runs is in doubt${hasFound ? '; these are recorded as its own.' : '.'}${out}`;
   const count = made.least === made.most ? sayCount(made.most, 'good wax', 'good waxes') : `${made.least} to ${made.most} good waxes`;
   const loose = nowhere.most > 0 ? ` ${sayCount(nowhere.most, 'wax', 'waxes')} of them were counted and stand nowhere.` : '';
-  const out = scrap.most > 0 ? ` Up to ${sayCount(scrap.most, 'piece')} went out as scrap.` : '';
   return `${count} came from its doubtful shots.${loose}${out}`;
 }
 

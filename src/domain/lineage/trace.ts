@@ -2,6 +2,7 @@ import { total } from '../bench.ts';
 import type { Day, MouldId } from '../brand.ts';
 import type { Entry, EntryOf } from '../entry.ts';
 import { inForce, inOrder } from '../fold.ts';
+import { type IsDirect, pouredDirect } from './direct-pour.ts';
 import { among, draw, EMPTY_POOL, join, type Pool } from './pool.ts';
 
 /** From when a mould's waxes are doubtful: from a shot on (the first is 1), else from a day on, else all of them. */
@@ -39,8 +40,9 @@ export interface Trace {
 
 /** Follows a mould's doubtful waxes through the whole journal. Piles mix runs and nobody writes down which piece was taken, so counts are bounds. */
 export function traceFrom(journal: readonly Entry[], from: DoubtFrom): Trace {
-  const walk = new Walk(from);
-  for (const entry of inForce(inOrder(journal))) walk.take(entry);
+  const entries = [...inForce(inOrder(journal))];
+  const walk = new Walk(from, pouredDirect(entries, from.mould));
+  for (const entry of entries) walk.take(entry);
   return walk.done();
 }
 
@@ -51,6 +53,7 @@ interface Lot {
 
 class Walk {
   private readonly from: DoubtFrom;
+  private readonly isDirect: IsDirect;
   private shots = 0;
   private hasBegun = false;
   private made = EMPTY_POOL;
@@ -64,8 +67,9 @@ class Walk {
   private readonly gone: Gone[] = [];
   private readonly masters: string[] = [];
 
-  constructor(from: DoubtFrom) {
+  constructor(from: DoubtFrom, isDirect: IsDirect) {
     this.from = from;
+    this.isDirect = isDirect;
   }
 
   take(entry: Entry): void {
@@ -98,8 +102,17 @@ class Walk {
     return shot !== undefined ? this.hasBegun : day === undefined || on >= day;
   }
 
+  /** Of pieces said to be the mould's, nobody knows which shot or day their waxes were of; that they are its own is all there is to know when all of it is in doubt. */
   private perhaps(pieces: number, mould: string | undefined, on: Day): Pool {
-    return { total: pieces, least: 0, most: mould === this.from.mould && this.isDoubtful(on) ? pieces : 0 };
+    const most = mould === this.from.mould && this.isDoubtful(on) ? pieces : 0;
+    return { total: pieces, least: this.from.shot === undefined && this.from.day === undefined ? most : 0, most };
+  }
+
+  /** Castings poured straight into the mould: their day is the mould's own, but pours are no shots and nobody counts them. */
+  private poured(pieces: number, on: Day): Pool {
+    const { shot = 1, day } = this.from;
+    const isSince = day === undefined || on >= day;
+    return { total: pieces, least: isSince && shot <= 1 ? pieces : 0, most: isSince ? pieces : 0 };
   }
 
   private record(entry: EntryOf<'recorded'>): void {
@@ -182,7 +195,7 @@ class Walk {
   /** A flask's castings are told apart by their mould; what is not told apart may be any of it. */
   private fromFlask(entry: EntryOf<'cast'>, pieces: number): Pool {
     const flask = entry.flask ? this.flasks.get(entry.flask) : undefined;
-    if (!flask) return this.perhaps(pieces, entry.mould, entry.on);
+    if (!flask) return this.isDirect(entry) ? this.poured(pieces, entry.on) : this.perhaps(pieces, entry.mould, entry.on);
     flask.isPoured = true;
     const isIts = (lot: Lot) => entry.mould === undefined || lot.mould === entry.mould;
     const known = flask.lots.filter(isIts);

@@ -5,6 +5,7 @@ import { dayInWords } from '../../domain/day-words.ts';
 import type { DoubtFrom } from '../../domain/lineage/trace.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Mould } from '../../domain/shelf.ts';
+import { isPoured } from '../../domain/size/step.ts';
 import { titleOf } from '../../domain/title.ts';
 import { parseTypedNumber } from '../../domain/typed-number.ts';
 import { type TracePage, tracePageOf } from '../../views/trace-page.ts';
@@ -46,6 +47,8 @@ function TraceOf({ mould }: { mould: Mould }) {
   const { values, set } = useDraft<TraceDraft>(`trace:${mould.id}`, () => ({ since: 'day', day: mould.runs?.at(-1)?.on ?? '', shot: '' }));
   const typed = parseTypedNumber(values.shot);
   const shot = typeof typed === 'number' && Number.isInteger(typed) && typed > 0 ? typed : undefined;
+  // Metal poured straight in makes no shots.
+  const asked = isPoured(shelf, mould) ? SINCE.filter((value) => value !== 'shot') : SINCE;
   const { since, day } = values;
   const from = useMemo(() => doubtOf(mould.id, since, day, shot), [mould.id, since, day, shot]);
   const { trace, problem, progress } = useTrace(from);
@@ -58,7 +61,7 @@ function TraceOf({ mould }: { mould: Mould }) {
       <h2 class="form-title">{titleOf(shelf, mould)}</h2>
       <Choices
         legend="Since when is it doubtful?"
-        options={SINCE.map((value) => ({ value, word: SINCE_WORD[value] }))}
+        options={asked.map((value) => ({ value, word: SINCE_WORD[value] }))}
         picked={[values.since]}
         onPick={([since]) => since && set({ since })}
       />

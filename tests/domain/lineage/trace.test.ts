@@ -5,7 +5,18 @@ import type { Entry } from '../../../src/domain/entry.ts';
 import { draw } from '../../../src/domain/lineage/pool.ts';
 import { traceFrom } from '../../../src/domain/lineage/trace.ts';
 import { day } from '../../support/builders.ts';
-import { aCast, aCounted, aDressed, anInjected, anInvested, anIssued, aRecorded, aWithdrawn, SOME } from '../../support/entry-builders.ts';
+import {
+  aCast,
+  aCorrected,
+  aCounted,
+  aDressed,
+  anInjected,
+  anInvested,
+  anIssued,
+  aRecorded,
+  aWithdrawn,
+  SOME,
+} from '../../support/entry-builders.ts';
 
 const { mould, place } = SOME;
 const other = aRecorded('mould', { name: 'Another' });
@@ -89,6 +100,36 @@ describe('a trace', () => {
     const found = aRecorded('casting', { mould, metal: 'bronze' }, { pieces: 9, on: day('2024-03-08') });
     expect(trace([found], { day: day('2024-03-05') }).piles.get(found.id)).toEqual({ total: 9, least: 0, most: 9 });
     expect(trace([found], { day: day('2024-03-09') }).piles.size).toBe(0);
+  });
+
+  it('is certain of what is said to be the mould’s when all of it is in doubt', () => {
+    const found = aRecorded('casting', { mould, metal: 'bronze' }, { pieces: 9 });
+    const { flask: _, ...loose } = aCast({ mould, sound: 4, scrap: { porosity: 1 } });
+    const all = trace([found, loose as Entry]);
+    expect(all.piles.get(found.id)).toEqual({ total: 9, least: 9, most: 9 });
+    expect(all.piles.get(loose.id)).toEqual({ total: 4, least: 4, most: 4 });
+    expect(all.scrap).toEqual({ total: 1, least: 1, most: 1 });
+  });
+
+  it('is certain of castings poured straight into the mould, by their day; pours are no shots, so by a shot they may be', () => {
+    const design = aRecorded('design', { route: 'lost wax' });
+    const direct = aCorrected(design, { route: 'poured in the mould' });
+    const plate = aRecorded('mould', { design: design.id as never });
+    const { flask: _, onto: __, ...poured } = aCast({ mould: plate.id as never, sound: 6, scrap: { porosity: 2 }, on: day('2024-03-08') });
+    const { design: ___, ...cast } = poured;
+    const journal = [design, plate, cast as Entry];
+    const of = (entries: readonly Entry[], from: object) => traceFrom(entries, { mould: plate.id as never, ...from });
+    const since = { day: day('2024-03-05') };
+    // Of a lost-wax design the waxes may be older than the day.
+    expect(of(journal, since).piles.get(cast.id)).toEqual({ total: 6, least: 0, most: 6 });
+    const straight = [...journal, direct];
+    expect(of(straight, since)).toMatchObject({ scrap: { total: 2, least: 2, most: 2 } });
+    expect(of(straight, since).piles.get(cast.id)).toEqual({ total: 6, least: 6, most: 6 });
+    expect(of(straight, { day: day('2024-03-09') }).piles.size).toBe(0);
+    expect(of(straight, { shot: 1 }).piles.get(cast.id)).toEqual({ total: 6, least: 6, most: 6 });
+    expect(of(straight, { shot: 40 }).piles.get(cast.id)).toEqual({ total: 6, least: 0, most: 6 });
+    const sold = anIssued({ of: cast.id as never, pieces: 2 });
+    expect(of([...straight, sold], since).gone[0]?.pool).toEqual({ total: 2, least: 2, most: 2 });
   });
 
   it('takes a count as pieces that went, and what was taken back as never done', () => {
