@@ -1,7 +1,8 @@
-import { mastersByDesign, mouldsByDesign } from './by-design.ts';
+import { mastersByDesign } from './by-design.ts';
 import { type Flag, flagOn, type Rules } from './flag.ts';
 import { isSameSize } from './last-of-kind.ts';
 import { isSpentMould } from './life.ts';
+import { kindsMade, mouldsMaking } from './made-kinds.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
 
 /** Its recorded state, or a later look, says that no good mould can be made from it. */
@@ -19,18 +20,23 @@ const judged = new WeakMap<Master, Judged>();
 export function masterFlags(shelf: Shelf, master: Master, rules: Rules): readonly Flag[] {
   if (master.retired || !master.design || !isUnsound(master)) return [];
   const others = mastersByDesign(shelf).get(master.design) ?? [];
-  const made = mouldsByDesign(shelf).get(master.design) ?? [];
+  const made = mouldsMaking(shelf, master.design);
   const before = judged.get(master);
   if (before && before.basis[0] === others && before.basis[1] === made && before.basis[2] === rules) return before.flags;
-  const flags = judge(master, others, made, rules);
+  const flags = judge(shelf, master, others, made, rules);
   judged.set(master, { basis: [others, made, rules], flags });
   return flags;
 }
 
-function judge(master: Master, others: readonly Master[], made: readonly Mould[], rules: Rules): readonly Flag[] {
+function judge(shelf: Shelf, master: Master, others: readonly Master[], made: readonly Mould[], rules: Rules): readonly Flag[] {
   if (others.some((other) => other.id !== master.id && !other.retired && isSameSize(other.size, master.size) && !isUnsound(other)))
     return [];
-  const moulds = made.filter((mould) => !mould.retired && mould.purpose !== 'intermediate' && isSameSize(mould.size, master.size));
+  const moulds = made.filter(
+    (mould) =>
+      !mould.retired &&
+      mould.purpose !== 'intermediate' &&
+      kindsMade(shelf, mould).some((each) => each.design === master.design && isSameSize(each.size, master.size)),
+  );
   const spent = moulds.filter((mould) => isSpentMould(mould, rules.studio)).length;
   if (moulds.length === 0 || spent === 0) return [];
   const left = moulds.length - spent;

@@ -2,9 +2,9 @@ import type { Day, MouldId } from './brand.ts';
 import type { Grade } from './grade.ts';
 import { isUsableMaster } from './last-of-kind.ts';
 import { expectedLife, isAged, isSpentMould } from './life.ts';
+import { kindsInWords, kindsMade, type MadeKind, mastersOf } from './made-kinds.ts';
 import { pathText } from './nesting.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
-import { designAndSize } from './title.ts';
 
 /** What to use in place of a mould that cannot be used. */
 export interface Instead {
@@ -40,14 +40,22 @@ export function insteadOf(shelf: Shelf, id: MouldId, today?: Day): Instead {
   const others = otherMoulds(shelf, mould, today);
   const moulds = others.filter((other) => !isSpentMould(other, shelf.studio));
   const word = mould.purpose === 'intermediate' ? 'intermediate mould' : 'mould';
-  const what = designAndSize(shelf, mould.design, mould.size) ?? 'this piece';
+  const kinds = kindsMade(shelf, mould);
+  const what = kindsInWords(shelf, kinds);
   const [best] = moulds;
   if (best) {
     const where = pathText(shelf, best.at);
     const count = moulds.length === 1 ? `There is another ${word}` : `There are ${moulds.length} other ${word}s`;
-    return { moulds, lastResort: [], masters: [], says: `${count} of ${what}.${where ? ` The best one is in ${where}.` : ''}` };
+    const lacking = kinds.filter((kind) => !moulds.some((other) => makes(shelf, other, kind)));
+    const rest = lacking.length > 0 ? restOf(shelf, mould, lacking) : { masters: [], says: '' };
+    const made = kindsInWords(
+      shelf,
+      kinds.filter((kind) => !lacking.includes(kind)),
+    );
+    const says = `${count} of ${kinds.length > 0 ? made : what}.${where ? ` The best one is in ${where}.` : ''}${rest.says}`;
+    return { moulds, lastResort: [], masters: rest.masters, says };
   }
-  const masters = mastersFor(shelf, mould);
+  const masters = mastersFor(shelf, mould, kinds, true);
   const [first] = masters;
   if (first) {
     const where = pathText(shelf, first.at);
@@ -63,6 +71,16 @@ export function insteadOf(shelf: Shelf, id: MouldId, today?: Day): Instead {
   return { moulds, lastResort: others, masters, says };
 }
 
+/** Of a plate that failed: what none of the others makes. */
+function restOf(shelf: Shelf, mould: Mould, lacking: readonly MadeKind[]): Pick<Instead, 'masters' | 'says'> {
+  const masters = mastersFor(shelf, mould, lacking, false);
+  const what = kindsInWords(shelf, lacking);
+  return {
+    masters,
+    says: ` None of them makes ${what}${masters.length > 0 ? ': its masters are below.' : ', and there is no master of it.'}`,
+  };
+}
+
 function lastResortSays({ length }: readonly Mould[], word: string, what: string): string {
   return length === 1
     ? `The only other ${word} of ${what} is worn or past its expected shots: a last resort.`
@@ -70,7 +88,7 @@ function lastResortSays({ length }: readonly Mould[], word: string, what: string
 }
 
 function otherMoulds(shelf: Shelf, mould: Mould, today: Day | undefined): readonly Mould[] {
-  const isLike = likeness(mould);
+  const isLike = likeness(shelf, mould);
   const others = [...shelf.things.mould.values()].filter(
     (other) =>
       other.id !== mould.id &&
@@ -83,19 +101,25 @@ function otherMoulds(shelf: Shelf, mould: Mould, today: Day | undefined): readon
   return keyed.sort((a, b) => a.order - b.order || a.share - b.share || (a.other.id < b.other.id ? -1 : 1)).map(({ other }) => other);
 }
 
-/** The same design and size; where no design was written down, the same master. */
-function likeness(mould: Mould): (other: Mould) => boolean {
-  if (mould.design) return (other) => other.design === mould.design && other.size === mould.size;
+/** The same design and size, be it only some of what a plate makes; where no design was written down, the same master. */
+function likeness(shelf: Shelf, mould: Mould): (other: Mould) => boolean {
+  const kinds = kindsMade(shelf, mould);
+  if (kinds.length > 0) return (other) => kinds.some((kind) => makes(shelf, other, kind));
   if (mould.master) return (other) => other.master === mould.master;
   return () => false;
 }
 
+const isIt = (a: Pick<MadeKind, 'design' | 'size'>, b: Pick<MadeKind, 'design' | 'size'>) => a.design === b.design && a.size === b.size;
+const makes = (shelf: Shelf, mould: Mould, kind: MadeKind) => kindsMade(shelf, mould).some((each) => isIt(each, kind));
+
 /** Its own master first, then others of the design and size; broken, lost and failed ones are none. */
-function mastersFor(shelf: Shelf, mould: Mould): readonly Master[] {
-  const own = new Set([mould.master, ...(mould.masters ?? [])]);
+function mastersFor(shelf: Shelf, mould: Mould, kinds: readonly MadeKind[], isAll: boolean): readonly Master[] {
+  const own = new Set<string>(mastersOf(mould));
   const rank = (master: Master) => (own.has(master.id) ? 0 : 2) + (master.state === 'worn' || master.grade === 'worn' ? 1 : 0);
+  const isOf = ({ design, size }: Master, among: readonly MadeKind[]) =>
+    design !== undefined && among.some((kind) => isIt(kind, { design, ...(size === undefined ? {} : { size }) }));
   return [...shelf.things.master.values()]
-    .filter((master) => own.has(master.id) || (mould.design !== undefined && master.design === mould.design && master.size === mould.size))
+    .filter((master) => (own.has(master.id) && (isAll || master.design === undefined || isOf(master, kinds))) || isOf(master, kinds))
     .filter(isUsableMaster)
     .sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1));
 }

@@ -1,4 +1,5 @@
-import { mastersByDesign, mouldsByDesign } from './by-design.ts';
+import { mastersByDesign } from './by-design.ts';
+import { kindsMade, type MadeKind, mastersOf, mouldsMaking } from './made-kinds.ts';
 import type { Master, Mould, Shelf } from './shelf.ts';
 import { through } from './slices.ts';
 
@@ -22,19 +23,30 @@ export function usableMasters(shelf: Shelf, design: Mould['design'], size: strin
 }
 
 /**
- * The last of its kind: the one living mould of its design and size, intermediate ones counted, with no master to make another from. When
- * it goes, the design is lost. Nothing is said of a mould without a design.
+ * The kinds a mould is the last of: it is the one living mould that makes them, intermediate ones counted, and there is no master to make another from.
+ * When it goes, they are lost. Nothing is said of a mould without a design.
  */
-export function isLastOfItsKind(shelf: Shelf, mould: Mould): boolean {
-  if (!mould.design || !isLivingMould(mould)) return false;
-  const others = (mouldsByDesign(shelf).get(mould.design) ?? []).some(
-    (other) => other.id !== mould.id && isLivingMould(other) && isSameSize(other.size, mould.size),
-  );
-  if (others || usableMasters(shelf, mould.design, mould.size).length > 0) return false;
-  return ![mould.master, ...(mould.masters ?? [])].some((id) => {
-    const master = id && (shelf.things.master.get(id) as Master | undefined);
-    return master && isUsableMaster(master);
+export function kindsLeftTo(shelf: Shelf, mould: Mould): readonly MadeKind[] {
+  if (!isLivingMould(mould)) return [];
+  return kindsMade(shelf, mould).filter(({ design, size }) => {
+    const others = mouldsMaking(shelf, design).some(
+      (other) =>
+        other.id !== mould.id &&
+        isLivingMould(other) &&
+        kindsMade(shelf, other).some((each) => each.design === design && isSameSize(each.size, size)),
+    );
+    if (others || usableMasters(shelf, design, size).length > 0) return false;
+    // Its own masters serve too, as long as they do not say that they are something else.
+    return !mastersOf(mould).some((id) => {
+      const master = shelf.things.master.get(id) as Master | undefined;
+      const isIt = (master?.design ?? design) === design && (master?.design === undefined || isSameSize(master.size, size));
+      return master && isIt && isUsableMaster(master);
+    });
   });
+}
+
+export function isLastOfItsKind(shelf: Shelf, mould: Mould): boolean {
+  return kindsLeftTo(shelf, mould).length > 0;
 }
 
 const MOULDS_AT_ONCE = 100;

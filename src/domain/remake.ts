@@ -1,7 +1,7 @@
 import type { Day, DesignId } from './brand.ts';
-import { mouldsByDesign } from './by-design.ts';
 import { addDays } from './day.ts';
 import { isLivingMould } from './last-of-kind.ts';
+import { kindsMade, mouldsMaking } from './made-kinds.ts';
 import type { Rubber } from './mould.ts';
 import type { Casting, Design, InjectedWax, Mould, Shelf, Want } from './shelf.ts';
 import { through } from './slices.ts';
@@ -46,8 +46,8 @@ export function* kindsInSlices(shelf: Shelf): Generator<void, readonly WantedKin
     if (looked % DESIGNS_AT_ONCE === 0) yield;
     const asked = wants.get(design.id) ?? [];
     if (design.retired || design.route === 'poured in the mould' || (asked.length === 0 && !design.keep)) continue;
-    const moulds = (mouldsByDesign(shelf).get(design.id) ?? []).filter((mould) => isLivingMould(mould) && mould.purpose !== 'intermediate');
-    kinds.push(...kindsOf(design, moulds, asked, onHand.get(design.id) ?? []));
+    const moulds = mouldsMaking(shelf, design.id).filter((mould) => isLivingMould(mould) && mould.purpose !== 'intermediate');
+    kinds.push(...kindsOf(shelf, design, moulds, asked, onHand.get(design.id) ?? []));
   }
   return kinds;
 }
@@ -79,12 +79,15 @@ function* byDesign<T extends { readonly design?: DesignId; readonly retired?: un
 
 /** What is to be kept on hand is shared out evenly over the sizes that have moulds; pieces of no known size are taken for whichever size lacks. */
 function kindsOf(
+  shelf: Shelf,
   design: Design,
   moulds: readonly Mould[],
   wants: readonly Want[],
   piles: readonly (Casting | InjectedWax)[],
 ): WantedKind[] {
-  const withMoulds = new Set(moulds.map(({ size = SIZE_UNKNOWN }) => size));
+  const sizesOf = (mould: Mould) =>
+    kindsMade(shelf, mould).flatMap((made) => (made.design === design.id ? [made.size ?? SIZE_UNKNOWN] : []));
+  const withMoulds = new Set(moulds.flatMap(sizesOf));
   const sizes = new Set([...withMoulds, ...wants.map(({ size = SIZE_UNKNOWN }) => size)]);
   if (sizes.size === 0) sizes.add(SIZE_UNKNOWN);
   const share = Math.ceil((design.keep ?? 0) / Math.max(1, withMoulds.size));
@@ -101,7 +104,7 @@ function kindsOf(
     const pieces = lacking - fromSpare;
     if (pieces === 0) return [];
     const due = own.flatMap((want) => want.due ?? []).sort()[0];
-    const ofSize = size === SIZE_UNKNOWN ? moulds : moulds.filter((mould) => mould.size === size);
+    const ofSize = size === SIZE_UNKNOWN ? moulds : moulds.filter((mould) => sizesOf(mould).includes(size));
     const forWants = Math.min(pieces, Math.max(0, wanted - have - fromSpare));
     return [{ design: design.id, ...(size === SIZE_UNKNOWN ? {} : { size }), moulds: ofSize, pieces, forWants, ...(due ? { due } : {}) }];
   });
@@ -110,13 +113,16 @@ function kindsOf(
 /** A new mould is given credit for this many shots without a reject, and castings for ten with one scrapped. Common practice, no source. */
 const CREDIT = { shots: 5, sound: 9, cast: 10 } as const;
 
-/** Shots that so many sound castings take from a mould, by its own good waxes a shot and sound castings. */
-export function shotsFor(mould: Mould, pieces: number): number {
+/**
+ * Shots that so many sound castings take from a mould, by its own good waxes a shot and sound castings; `made` is the share of its pieces that are
+ * of the kind wanted.
+ */
+export function shotsFor(mould: Mould, pieces: number, made = 1): number {
   const cavities = mould.cavities ?? 1;
   const waxesAShot = (mould.good + CREDIT.shots * cavities) / (mould.shots + CREDIT.shots);
   const sound = (mould.sound ?? 0) + CREDIT.sound;
   const share = sound / ((mould.sound ?? 0) + (mould.scrap ?? 0) + CREDIT.cast);
-  return Math.ceil(pieces / Math.max(0.01, waxesAShot * share) - 1e-9);
+  return Math.ceil(pieces / Math.max(0.01, waxesAShot * share * made) - 1e-9);
 }
 
 /**

@@ -1,8 +1,9 @@
 import type { MouldId } from '../domain/brand.ts';
 import type { WaxFault } from '../domain/fault.ts';
 import { FAULT_CAUSES } from '../domain/fault-causes.ts';
-import { isLastOfItsKind, isLivingMould } from '../domain/last-of-kind.ts';
+import { isLivingMould, kindsLeftTo } from '../domain/last-of-kind.ts';
 import type { LifeFrom } from '../domain/life.ts';
+import { kindsInWords } from '../domain/made-kinds.ts';
 import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { exactInterval } from '../domain/proportion.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
@@ -10,7 +11,6 @@ import { chanceOfMore, type ShotsLeft, shotsLeft } from '../domain/survival/fore
 import { type Fate, fateOf } from '../domain/survival/lifetime.ts';
 import type { Posterior } from '../domain/survival/posterior.ts';
 import { expectedShotsOf, groupOf, livesByRubber, NOT_SAID, type RubberGroup } from '../domain/survival/rubber-lives.ts';
-import { designAndSize } from '../domain/title.ts';
 import type { Fact } from './mould-facts.ts';
 
 /** What can be said of one mould's life before any sums are made. */
@@ -41,7 +41,7 @@ export function mouldLifeOf(shelf: Shelf, id: MouldId, isDrifting: boolean): Mou
   if (!mould) return undefined;
   const group = groupOf(mould);
   const expected = expectedShotsOf(mould, shelf.studio);
-  const isLast = isLastOfItsKind(shelf, mould);
+  const last = kindsLeftTo(shelf, mould);
   const rejects = rejectFact(mould);
   return {
     group,
@@ -52,9 +52,9 @@ export function mouldLifeOf(shelf: Shelf, id: MouldId, isDrifting: boolean): Mou
     restsOn: expected
       ? restsOn(shelf, group, expected)
       : 'Say which rubber it is, or how many shots you expect of it, and a forecast can be made.',
-    ...(isLast
+    ...(last.length > 0
       ? {
-          isLast: `No other mould of ${designAndSize(shelf, mould.design, mould.size)} is left, and no master to make one from. Keep a good wax or casting of it as a master while it lasts.`,
+          isLast: `No other mould of ${kindsInWords(shelf, last)} is left, and no master to make one from. Keep a good wax or casting of it as a master while it lasts.`,
         }
       : {}),
     ...(rejects ? { rejects } : {}),

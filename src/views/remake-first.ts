@@ -1,6 +1,7 @@
 import type { Day, MasterId, MouldId, PlaceId } from '../domain/brand.ts';
 import { dayInWords } from '../domain/day-words.ts';
-import { isLastOfItsKind, lastInSlices, usableMasters } from '../domain/last-of-kind.ts';
+import { kindsLeftTo, lastInSlices, usableMasters } from '../domain/last-of-kind.ts';
+import { shareMade } from '../domain/made-kinds.ts';
 import { sayCount, sayNumber } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
 import { chanceOfMissing, daysToCastings, kindsInSlices, shotsFor, startBy, type WantedKind } from '../domain/remake.ts';
@@ -31,7 +32,7 @@ export function* askInSlices(shelf: Shelf): Generator<void, RemakeAsk> {
   const names: SumName[] = [];
   const moulds: ToForecast[] = [];
   const at = new Map<MouldId, number>();
-  for (const [i, { moulds: living, pieces }] of kinds.entries()) {
+  for (const [i, { moulds: living, pieces, design, size }] of kinds.entries()) {
     if (i % KINDS_AT_ONCE === KINDS_AT_ONCE - 1) yield;
     for (const mould of living) {
       const expected = expectedShotsOf(mould, shelf.studio)?.value;
@@ -39,7 +40,12 @@ export function* askInSlices(shelf: Shelf): Generator<void, RemakeAsk> {
       const group = groupOf(mould);
       if (!names.includes(group)) names.push(group);
       at.set(mould.id, moulds.length);
-      moulds.push({ sum: names.indexOf(group), shots: mould.shots, expected, more: shotsFor(mould, pieces) });
+      moulds.push({
+        sum: names.indexOf(group),
+        shots: mould.shots,
+        expected,
+        more: shotsFor(mould, pieces, shareMade(shelf, mould, design, size)),
+      });
     }
   }
   return { kinds, names, moulds, at };
@@ -106,13 +112,15 @@ export function remakeList(shelf: Shelf, ask: RemakeAsk, forecasts: readonly Sho
       moulds: moulds.map((mould) => ({
         id: mould.id,
         title: mould.code ?? titleOf(shelf, mould),
-        says: mouldSays(shelf, mould, forecastOf(mould), kind.pieces),
+        says: mouldSays(shelf, mould, forecastOf(mould), kind),
       })),
       start: startSays(start, today, daysToCastings(rubber), canBeMade),
       isLate: start !== undefined && start < today,
       canBeMade,
       source,
-      isLast: moulds.some((mould) => isLastOfItsKind(shelf, mould)),
+      isLast: moulds.some((mould) =>
+        kindsLeftTo(shelf, mould).some((left) => left.design === design && (size === undefined || left.size === size)),
+      ),
     };
   });
   return { items, safe: judged.length - felt.length };
@@ -134,12 +142,12 @@ function chanceSays(chance: number | undefined, moulds: number): string {
   return `The chance that ${none} is ${sayChance(chance)}.`;
 }
 
-function mouldSays(shelf: Shelf, mould: Mould, forecast: ShotForecast | undefined, pieces: number): string {
+function mouldSays(shelf: Shelf, mould: Mould, forecast: ShotForecast | undefined, { pieces, design, size }: WantedKind): string {
   const where = pathText(shelf, mould.at);
   const stands = where ? ` · ${where}` : '';
   if (!forecast) return `${sayCount(mould.shots, 'shot')}, no forecast${stands}`;
   const { middle, range } = sayLeft(forecast.left);
-  return `needs ${sayCount(shotsFor(mould, pieces), 'shot')}, has ${middle} left (${range})${stands}`;
+  return `needs ${sayCount(shotsFor(mould, pieces, shareMade(shelf, mould, design, size)), 'shot')}, has ${middle} left (${range})${stands}`;
 }
 
 function startSays(start: Day | undefined, today: Day, days: number, canBeMade: boolean): string {
