@@ -27,8 +27,7 @@ test('a failed mould: faults, a photo, done; then what to use instead and where 
   await page.locator('.photos .thumb img').waitFor();
   expect(await axeWhole(page)).toEqual([]);
   await page.getByRole('button', { name: 'Mark failed' }).click();
-  // The day where the browser believes itself to be (tests/support/launch.ts).
-  const today = new Intl.DateTimeFormat('en-CA', { timeZone: 'Europe/London' }).format() as Day;
+  const today = (await page.evaluate(() => new Intl.DateTimeFormat('en-CA').format())) as Day;
   const [best] = insteadOf(demoShelf, workingMould.id, today).moulds;
   await page.getByRole('heading', { name: 'What to use instead' }).waitFor();
   await expect.poll(() => page.locator('.instead').count()).toBe(insteadOf(demoShelf, workingMould.id).moulds.length);
