@@ -10,7 +10,7 @@ export default defineConfig(({ mode }) => ({
     // See tests/support/amount.ts.
     env: mode === 'nightly' ? { MOULDKEEP_NIGHTLY: 'yes' } : {},
     // Properties and pictures take a while on two shared cores.
-    testTimeout: 30_000,
+    testTimeout: 60_000,
     reporters: ['default', ['json', { outputFile: '.build/test-report.json' }]],
     projects: [
       {
