@@ -3,6 +3,7 @@ import type { Progress } from '../device/worker-client.ts';
 import type { Sha256 } from '../domain/brand.ts';
 import type { Picture } from '../domain/picture.ts';
 import { isProblem, type Problem } from '../domain/problem.ts';
+import { PAGE_ENTRIES } from '../store/pages.ts';
 import type { Replaced } from '../store/replaced.ts';
 import type { Deps } from './deps.ts';
 import { NOT_IN_DEMO, type OpenedBackup } from './open-backup.ts';
@@ -13,6 +14,8 @@ type Needed = Pick<Deps, 'keeper' | 'today' | 'isDemo'>;
 
 /** Bytes of pictures in one write. */
 const BATCH_BYTES = 8_000_000;
+/** A picture takes about as long as a hundred entries. */
+const PICTURE_WEIGHT = 100;
 
 /** `join` adds what is new; `replace` puts the backup in the place of what is here, which is kept aside. */
 export type Way = 'join' | 'replace';
@@ -34,11 +37,17 @@ export async function restoreBackup(
 async function restore(deps: Needed, opened: OpenedBackup, way: Way, tell: (progress: Progress) => void): Promise<number | Problem> {
   const { keeper, today } = deps;
   const added: Sha256[] = [];
-  const wrong = await takePictures(deps, opened, added, tell);
-  const fresh = opened.difference.entries.fresh;
+  const { entries } = opened;
+  const total = entries.length + PICTURE_WEIGHT * opened.freshPictures.size;
+  const wrong = await takePictures(deps, opened, added, () => tell({ done: PICTURE_WEIGHT * added.length, total }));
+  let turns = 0;
+  const turn = () => {
+    turns += 1;
+    tell({ done: Math.min(total, PICTURE_WEIGHT * added.length + (turns * PAGE_ENTRIES) / 2), total });
+  };
   const outcome =
-    wrong ?? (way === 'join' ? await keeper.join(opened.entries) : await (await keeper.vault()).replace(opened.entries, today()));
-  if (!isProblem(outcome)) return outcome ?? fresh;
+    wrong ?? (way === 'join' ? await keeper.join(entries, turn) : await (await keeper.vault()).replace(entries, today(), turn));
+  if (!isProblem(outcome)) return outcome ?? opened.difference.entries.fresh;
   await keeper.dropPictures(added);
   return outcome;
 }
@@ -47,7 +56,7 @@ async function takePictures(
   { keeper }: Needed,
   { file, pictures }: OpenedBackup,
   added: Sha256[],
-  tell: (progress: Progress) => void,
+  tell: () => void,
 ): Promise<Problem | undefined> {
   // Asked again: another tab may have thrown one away since the backup was looked at.
   const here = await (await keeper.vault()).known(pictures.map(({ sha }) => sha));
@@ -59,7 +68,7 @@ async function takePictures(
     const wrong = await keeper.keepPictures(batch);
     batch = [];
     bytes = 0;
-    tell({ done: added.length, total: wanted.length });
+    tell();
     return wrong;
   };
   for (const placed of wanted) {

@@ -1,3 +1,4 @@
+import type { Entry } from '../domain/entry.ts';
 import { type Problem, problem } from '../domain/problem.ts';
 import {
   JOB_READS,
@@ -32,9 +33,11 @@ export function startJob<J extends JobName>(
       resolve(value);
     };
   });
+  const entries: Entry[] = [];
   worker.onmessage = ({ data }: MessageEvent<Reply>) => {
     if ('progress' in data) onProgress?.(data.progress);
-    else settle(data.answer as Jobs[J]['gives'] | Problem);
+    else if ('entries' in data) for (const entry of data.entries) entries.push(entry);
+    else settle((entries.length > 0 ? { ...data.answer, entries } : data.answer) as Jobs[J]['gives'] | Problem);
   };
   worker.onerror = () =>
     settle(problem(`The ${JOB_READS[job]} could not be worked through.`, 'Nothing was changed. Close other apps, and try again.'));

@@ -4,13 +4,22 @@ import type { Sha256, ThingId } from './brand.ts';
 import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
 import type { Shelf, Thing } from './shelf.ts';
 import { withReadings } from './size/reading.ts';
+import { through } from './slices.ts';
 import { subjectOf } from './subject.ts';
 
 /** Entries about a thing that is not there (its recording was taken back, or has not arrived) change nothing. */
 export function apply(base: Shelf, entries: readonly Entry[]): Shelf {
+  return through(applyInSlices(base, entries));
+}
+
+/** Entries of one slice: a few milliseconds on a phone. */
+export const SLICE = 500;
+
+export function* applyInSlices(base: Shelf, entries: readonly Entry[]): Generator<void, Shelf> {
   if (entries.length === 0) return base;
   const bench = new Bench(base);
-  for (const entry of entries) {
+  for (const [i, entry] of entries.entries()) {
+    if (i > 0 && i % SLICE === 0) yield;
     applyOne(bench, entry);
     if (entry.pictures) addPictures(bench, entry);
   }

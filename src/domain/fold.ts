@@ -1,7 +1,8 @@
-import { apply } from './apply.ts';
+import { apply, applyInSlices } from './apply.ts';
 import type { EntryId } from './brand.ts';
 import type { Entry } from './entry.ts';
 import { EMPTY_SHELF, type Shelf } from './shelf.ts';
+import { through } from './slices.ts';
 
 /** Entries in time order, each once. */
 export function inOrder(entries: Iterable<Entry>): Entry[] {
@@ -37,8 +38,16 @@ export function inForce(ordered: readonly Entry[]): Entry[] {
 
 /** The shelf that a whole journal sums to; order and repeats of the entries do not matter. */
 export function foldAll(entries: Iterable<Entry>): Shelf {
+  return through(foldInSlices(entries));
+}
+
+/** The same a few hundred entries at a time, so that a page can answer taps in between. */
+export function* foldInSlices(entries: Iterable<Entry>): Generator<void, Shelf> {
   const ordered = inOrder(entries);
-  return withLast(apply(EMPTY_SHELF, inForce(ordered)), ordered.at(-1)?.id);
+  yield;
+  const counting = inForce(ordered);
+  yield;
+  return withLast(yield* applyInSlices(EMPTY_SHELF, counting), ordered.at(-1)?.id);
 }
 
 /**

@@ -54,12 +54,20 @@ function parseLines(lines: readonly string[], from: number, before: number): unk
   return raws;
 }
 
-/** Takes a journal in a part of whole lines at a time. What is wrong is told at once, with the number of its line. */
+/**
+ * Takes a journal in a part of whole lines at a time. What is wrong is told at once, with the number of its line. One that is only checked
+ * is not kept: its entries would be most of what reading a backup holds in memory.
+ */
 export class JournalReader {
   private header: JournalHeader | undefined;
+  private readonly isOnlyChecked: boolean;
   private readonly entries: Entry[] = [];
   private readonly seen = new Set<EntryId>();
   private lines = 0;
+
+  constructor(isOnlyChecked = false) {
+    this.isOnlyChecked = isOnlyChecked;
+  }
 
   take(text: string): Problem | undefined {
     const lines = text.split('\n');
@@ -80,14 +88,14 @@ export class JournalReader {
 
   /** Entries taken so far. */
   get count(): number {
-    return this.entries.length;
+    return this.seen.size;
   }
 
   end(): Journal | Problem {
-    const { header, entries } = this;
+    const { header, entries, count } = this;
     if (!header) return problem('This is not a Mouldkeep journal: it is empty.', UNTOUCHED);
-    if (entries.length !== header.entries) {
-      return problem(`This journal should hold ${header.entries} entries and holds ${entries.length}: part of it is missing.`, UNTOUCHED);
+    if (count !== header.entries) {
+      return problem(`This journal should hold ${header.entries} entries and holds ${count}: part of it is missing.`, UNTOUCHED);
     }
     return { header, entries };
   }
@@ -101,7 +109,7 @@ export class JournalReader {
       if (isProblem(entry)) return problem(`Line ${line}: ${entry.says}`, UNTOUCHED);
       if (this.seen.has(entry.id)) return problem(`Line ${line}: the entry ${entry.id} is there twice.`, UNTOUCHED);
       this.seen.add(entry.id);
-      this.entries.push(entry);
+      if (!this.isOnlyChecked) this.entries.push(entry);
     }
     return undefined;
   }

@@ -29,7 +29,7 @@ export async function copyStudio(db: MouldkeepDb, device: string): Promise<Studi
   let entries = 0;
   const named = new Set<Sha256>();
   for await (const row of rows.read()) {
-    entries += entriesOf(row).length;
+    entries += row.count ?? entriesOf(row).length;
     namesIn(row.text, named);
   }
   const here = new Set((await db.pictures.toCollection().primaryKeys()) as Sha256[]);

@@ -51,8 +51,11 @@ export interface Keeper {
    * made again on what it wrote. A Problem means nothing was written.
    */
   act(plan: MakePlan): Promise<readonly Entry[] | Problem>;
-  /** Adds entries made elsewhere (a backup, the other phone, the demo); those known already change nothing. Gives how many were new. */
-  join(entries: readonly Entry[]): Promise<number | Problem>;
+  /**
+   * Adds entries made elsewhere (a backup, the other phone, the demo); those known already change nothing. Gives how many were new. `tell` is
+   * called about twice for each page of them.
+   */
+  join(entries: readonly Entry[], tell?: () => void): Promise<number | Problem>;
   /** Whether one of the newest entries takes this action back. A sealed taking-back is not looked up: that would read the journal. */
   isTakenBack(action: EntryId): boolean;
   history(id: ThingId, wanted: number): Promise<History>;
@@ -205,10 +208,10 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       return () => held.listeners.delete(listener);
     },
     act: (plan) => inTurn(() => act(plan)),
-    join: (entries) =>
+    join: (entries, tell) =>
       safely(() =>
         inTurn(async () => {
-          const joined = await joinJournal(db, entries);
+          const joined = await joinJournal(db, entries, tell);
           if (!joined) return 0;
           adopt(joined);
           return joined.added;

@@ -1,6 +1,7 @@
 import type { Entry } from '../domain/entry.ts';
 import { inForce, inOrder } from '../domain/fold.ts';
 import { mentions } from '../domain/journal.ts';
+import { through } from '../domain/slices.ts';
 import type { MouldkeepDb, PageRow } from './schema.ts';
 
 /** Entries in a page: few enough to read one for a thing's history, many enough that 100,000 are 200 rows. */
@@ -11,13 +12,28 @@ export function entriesOf(row: { readonly text: string }): Entry[] {
 }
 
 export function pagesOf(ordered: readonly Entry[]): PageRow[] {
+  return through(pagesInSlices(ordered));
+}
+
+export function* pagesInSlices(ordered: readonly Entry[]): Generator<void, PageRow[]> {
   const rows: PageRow[] = [];
   for (let i = 0; i < ordered.length; i += PAGE_ENTRIES) {
     const part = ordered.slice(i, i + PAGE_ENTRIES);
     const first = part[0] as Entry;
     rows.push({ id: first.id, last: (part.at(-1) as Entry).id, count: part.length, text: JSON.stringify(part) });
+    yield;
   }
   return rows;
+}
+
+/** All entries of some rows, a row at a time. */
+export function* entriesInSlices(rows: readonly { readonly text: string }[]): Generator<void, Entry[]> {
+  const entries: Entry[] = [];
+  for (const row of rows) {
+    for (const entry of entriesOf(row)) entries.push(entry);
+    yield;
+  }
+  return entries;
 }
 
 /** Every entry of the journal, in time order. Read whole only to fold afresh, to join and to back up; never at start. */
@@ -34,6 +50,8 @@ export class CopyMoved extends Error {}
 
 interface JournalRow {
   readonly text: string;
+  /** Entries in it, where that is known without reading it. */
+  readonly count?: number;
 }
 
 /** Pages are never changed once written, so their keys and the tail, taken at one moment, are the journal of that moment. */

@@ -1,10 +1,11 @@
 import type { Day } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
-import { foldAll, inOrder } from '../domain/fold.ts';
-import { entriesOf, pagesOf } from './pages.ts';
+import { foldInSlices, inOrder } from '../domain/fold.ts';
+import { inBreaths } from './breaths.ts';
+import { entriesOf, pagesInSlices } from './pages.ts';
 import { type MouldkeepDb, REPLACED } from './schema.ts';
 import type { Refolded } from './seal.ts';
-import { readMark, writeShelf } from './shelf-rows.ts';
+import { readMark, rowsInSlices, writeShelf } from './shelf-rows.ts';
 
 /** The studio that was here before another was put in its place. It is kept until somebody lets it go. */
 export interface Replaced {
@@ -39,9 +40,11 @@ async function forgetRows(db: MouldkeepDb): Promise<void> {
  * Puts these entries in the place of all that is here, and what was here aside: in one transaction, so that a crash or a full disk leaves
  * the one studio or the other, whole. What had been put aside before is gone then.
  */
-export async function replaceStudio(db: MouldkeepDb, entries: readonly Entry[], on: Day): Promise<Refolded> {
+export async function replaceStudio(db: MouldkeepDb, entries: readonly Entry[], on: Day, tell?: () => void): Promise<Refolded> {
   const ordered = inOrder(entries);
-  const shelf = foldAll(ordered);
+  const shelf = await inBreaths(foldInSlices(ordered), tell);
+  const pages = await inBreaths(pagesInSlices(ordered), tell);
+  const shelfRows = await inBreaths(rowsInSlices(shelf));
   return db.transaction('rw', db.tail, db.pages, db.shelf, db.meta, async () => {
     const mark = await readMark(db);
     await forgetRows(db);
@@ -50,9 +53,9 @@ export async function replaceStudio(db: MouldkeepDb, entries: readonly Entry[], 
     const name = studio === undefined ? undefined : (JSON.parse(studio) as { readonly name?: string }).name;
     if (count > 0) await db.meta.put({ key: ABOUT, value: { on, entries: count, ...(name ? { studio: name } : {}) } satisfies Replaced });
     await Promise.all([db.pages.clear(), db.tail.clear(), db.meta.where('key').startsWith('recall:').delete()]);
-    await db.pages.bulkAdd(pagesOf(ordered));
+    await db.pages.bulkAdd(pages);
     const folds = mark.folds + 1;
-    await writeShelf(db, shelf, folds);
+    await writeShelf(db, shelf, folds, shelfRows);
     return { shelf, folds };
   });
 }

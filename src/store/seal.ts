@@ -1,10 +1,12 @@
 import type { EntryId } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
-import { foldAll, foldOn, inOrder } from '../domain/fold.ts';
+import { foldInSlices, foldOn, inOrder } from '../domain/fold.ts';
 import { FOLD_VERSION, type Shelf } from '../domain/shelf.ts';
-import { entriesOf, pagesOf } from './pages.ts';
+import { through } from '../domain/slices.ts';
+import { inBreaths } from './breaths.ts';
+import { entriesInSlices, entriesOf, pagesInSlices, pagesOf } from './pages.ts';
 import type { MouldkeepDb, TailRow } from './schema.ts';
-import { readMark, type ShelfMark, shelfOf, writeShelf } from './shelf-rows.ts';
+import { readMark, rowsInSlices, type ShelfMark, shelfOf, writeShelf } from './shelf-rows.ts';
 
 /** Entries in the tail above which it is sealed, and how many of the newest stay, so that undo need not fold afresh. */
 export const TAIL_FULL = 400;
@@ -53,7 +55,7 @@ export function seal(db: MouldkeepDb): Promise<Sealed | null> {
       const shelf = foldOn(stored, part.sealed);
       if (!shelf) return null;
       await db.pages.bulkAdd(pagesOf(part.sealed));
-      await writeShelf(db, shelf, mark.folds, stored);
+      await writeShelf(db, shelf, mark.folds, through(rowsInSlices(shelf, stored)));
       await db.tail.bulkDelete(part.keys);
       return { from: mark.last, upTo, count: part.sealed.length };
     }),
@@ -66,24 +68,26 @@ interface Whole {
   readonly tailKeys: string[];
 }
 
-function readWhole(db: MouldkeepDb): Promise<Whole> {
-  return db.transaction('r', db.pages, db.tail, db.meta, async () => {
-    const pages = await db.pages.toArray();
-    const tail = await db.tail.toArray();
-    const mark = await readMark(db);
-    return { mark, entries: [...pages.flatMap(entriesOf), ...tail.flatMap(entriesOf)], tailKeys: tail.map((row) => row.id) };
-  });
+async function readWhole(db: MouldkeepDb): Promise<Whole> {
+  const { mark, pages, tail } = await db.transaction('r', db.pages, db.tail, db.meta, async () => ({
+    pages: await db.pages.toArray(),
+    tail: await db.tail.toArray(),
+    mark: await readMark(db),
+  }));
+  return { mark, entries: await inBreaths(entriesInSlices([...pages, ...tail])), tailKeys: tail.map((row) => row.id) };
 }
 
 /** Writes the shelf that `whole` and `fresh` sum to, the tail and `fresh` as pages; false when another tab has written since `whole` was read. */
-function replace(db: MouldkeepDb, whole: Whole, fresh: readonly Entry[], shelf: Shelf): Promise<boolean> {
+async function replace(db: MouldkeepDb, whole: Whole, fresh: readonly Entry[], shelf: Shelf, tell?: () => void): Promise<boolean> {
+  const pages = await inBreaths(pagesInSlices(fresh), tell);
+  const shelfRows = await inBreaths(rowsInSlices(shelf));
   return db.transaction('rw', db.tail, db.pages, db.shelf, db.meta, async () => {
     const mark = await readMark(db);
     const rows = await db.tail.toArray();
     const isSame = mark.last === whole.mark.last && mark.folds === whole.mark.folds && rows.length === whole.tailKeys.length;
     if (!isSame || rows.at(-1)?.id !== whole.tailKeys.at(-1)) return false;
-    await db.pages.bulkAdd([...pagesOf(inOrder(rows.flatMap(entriesOf))), ...pagesOf(fresh)]);
-    await writeShelf(db, shelf, mark.folds + 1);
+    await db.pages.bulkAdd([...pagesOf(inOrder(rows.flatMap(entriesOf))), ...pages]);
+    await writeShelf(db, shelf, mark.folds + 1, shelfRows);
     await db.tail.clear();
     return true;
   });
@@ -98,19 +102,23 @@ export interface Refolded {
 export async function refold(db: MouldkeepDb): Promise<Refolded> {
   for (;;) {
     const whole = await readWhole(db);
-    const shelf = foldAll(whole.entries);
+    const shelf = await inBreaths(foldInSlices(whole.entries));
     if (await replace(db, whole, [], shelf)) return { shelf, folds: whole.mark.folds + 1 };
   }
 }
 
 /** Union with entries made elsewhere, written as pages, and the sum of it all, with how many were new here; null when none was. */
-export async function joinJournal(db: MouldkeepDb, entries: readonly Entry[]): Promise<(Refolded & { readonly added: number }) | null> {
+export async function joinJournal(
+  db: MouldkeepDb,
+  entries: readonly Entry[],
+  tell?: () => void,
+): Promise<(Refolded & { readonly added: number }) | null> {
   for (;;) {
     const whole = await readWhole(db);
     const known = new Set(whole.entries.map((entry) => entry.id));
     const fresh = inOrder(entries.filter((entry) => !known.has(entry.id)));
     if (fresh.length === 0) return null;
-    const shelf = foldAll([...whole.entries, ...fresh]);
-    if (await replace(db, whole, fresh, shelf)) return { shelf, folds: whole.mark.folds + 1, added: fresh.length };
+    const shelf = await inBreaths(foldInSlices([...whole.entries, ...fresh]), tell);
+    if (await replace(db, whole, fresh, shelf, tell)) return { shelf, folds: whole.mark.folds + 1, added: fresh.length };
   }
 }

@@ -14,12 +14,25 @@ export interface ShelfMark {
 
 const STUDIO = 'studio';
 
+/** Things written as text in one slice: those of a noun may be thousands. */
+const SLICE = 500;
+
+function* textOf(things: Iterable<Thing>): Generator<void, string> {
+  const all = [...things];
+  const parts: string[] = [];
+  for (let i = 0; i < all.length; i += SLICE) {
+    parts.push(JSON.stringify(all.slice(i, i + SLICE)).slice(1, -1));
+    yield;
+  }
+  return `[${parts.join(',')}]`;
+}
+
 /** Rows of `shelf` that differ from those of `stored` (all, when there is none). */
-function rowsOf(shelf: Shelf, stored?: Shelf): ShelfRow[] {
+export function* rowsInSlices(shelf: Shelf, stored?: Shelf): Generator<void, ShelfRow[]> {
   const rows: ShelfRow[] = [];
   for (const noun of NOUNS) {
     if (stored && stored.things[noun] === shelf.things[noun]) continue;
-    rows.push({ noun, text: JSON.stringify([...shelf.things[noun].values()]) });
+    rows.push({ noun, text: yield* textOf((shelf.things[noun] as ReadonlyMap<string, Thing>).values()) });
   }
   if (stored?.studio !== shelf.studio) rows.push({ noun: STUDIO, text: JSON.stringify(shelf.studio) });
   return rows;
@@ -44,9 +57,9 @@ export function shelfOf(rows: readonly ShelfRow[], mark: ShelfMark): Shelf {
 
 export const EMPTY_MARK: ShelfMark = { last: '', entries: 0, foldVersion: FOLD_VERSION, folds: 0 };
 
-/** Inside the caller's transaction. */
-export async function writeShelf(db: MouldkeepDb, shelf: Shelf, folds: number, stored?: Shelf): Promise<void> {
-  await db.shelf.bulkPut(rowsOf(shelf, stored));
+/** Inside the caller's transaction. `rows` are the shelf's, from `rowsInSlices`. */
+export async function writeShelf(db: MouldkeepDb, shelf: Shelf, folds: number, rows: readonly ShelfRow[]): Promise<void> {
+  await db.shelf.bulkPut([...rows]);
   const mark: ShelfMark = { last: shelf.last, entries: shelf.entries, foldVersion: FOLD_VERSION, folds };
   await db.meta.put({ key: 'shelf', value: mark });
 }

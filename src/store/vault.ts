@@ -11,8 +11,8 @@ import type { Refolded } from './seal.ts';
 /** The rarer half of the keeper: the whole studio at once. */
 export interface Vault {
   copy(): Promise<StudioCopy>;
-  /** Puts another journal in this one's place; what was here is kept aside. Its pictures have to be kept already. */
-  replace(entries: readonly Entry[], on: Day): Promise<Problem | undefined>;
+  /** Puts another journal in this one's place; what was here is kept aside. Its pictures have to be kept already. `tell` as in `Keeper.join`. */
+  replace(entries: readonly Entry[], on: Day, tell?: () => void): Promise<Problem | undefined>;
   /** What was replaced and can be brought back. */
   replaced(): Promise<Replaced | undefined>;
   /** Brings back what was replaced; what is here now is kept aside in its turn. */
@@ -42,7 +42,7 @@ export function openVault(db: MouldkeepDb, device: string, { inTurn, adopt }: In
   }
   return {
     copy: () => copyStudio(db, device),
-    replace: (entries, on) => change(() => replaceStudio(db, entries, on)),
+    replace: (entries, on, tell) => change(() => replaceStudio(db, entries, on, tell)),
     replaced: () => readReplaced(db),
     bringBack: (on) => change(async () => ((await readReplaced(db)) ? replaceStudio(db, await replacedEntries(db), on) : undefined)),
     forget: () => forgetReplaced(db).then(() => undefined, storageProblem),

@@ -38,6 +38,17 @@ function sumUp({ sums, moulds }: Jobs['life']['asks']): Jobs['life']['gives'] {
   return { sums: made, forecasts: packForecasts(forecastAll(posteriors, unpackMoulds(moulds))) };
 }
 
+/** Entries in one message. */
+const ENTRIES_AT_ONCE = 1000;
+
+async function lookThrough(asks: Jobs['backup']['asks']): Promise<Jobs['backup']['gives'] | Problem> {
+  const opened = await openBackup(asks, (progress) => reply({ progress }));
+  if (isProblem(opened)) return opened;
+  const { entries } = opened;
+  for (let at = 0; at < entries.length; at += ENTRIES_AT_ONCE) reply({ entries: entries.slice(at, at + ENTRIES_AT_ONCE) });
+  return { ...opened, entries: [] };
+}
+
 type Answer = Jobs[Request['job']]['gives'] | Problem;
 
 function answerTo(request: Request): Answer | Promise<Answer> {
@@ -47,7 +58,7 @@ function answerTo(request: Request): Answer | Promise<Answer> {
     case 'import':
       return planList(request.asks);
     case 'backup':
-      return openBackup(request.asks, (progress) => reply({ progress }));
+      return lookThrough(request.asks);
     case 'life':
       return sumUp(request.asks);
     case 'trace':

@@ -1,10 +1,13 @@
+import { SLICE } from '../domain/apply.ts';
 import { MANIFEST, type Manifest, type Part, parseManifest, partsOf } from '../domain/backup/manifest.ts';
 import { damaged, holdsExactly, type ZipFile } from '../domain/backup/zip.ts';
 import type { Sha256 } from '../domain/brand.ts';
-import { foldAll } from '../domain/fold.ts';
+import type { Entry } from '../domain/entry.ts';
+import { foldInSlices } from '../domain/fold.ts';
 import { type Journal, JournalReader } from '../domain/journal.ts';
 import { NOUNS } from '../domain/noun.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
+import type { Shelf } from '../domain/shelf.ts';
 import type { Jobs, OpenedStudio, PlacedPicture, Progress } from './protocol.ts';
 import { bytesOf, unpackManifest, unpackPart, zipFiles } from './zip-parts.ts';
 
@@ -12,6 +15,8 @@ const UNTOUCHED = 'Nothing was changed.';
 /** Far above 100,000 entries (about 19 MB). */
 const JOURNAL_BYTES_MAX = 200_000_000;
 const ZIP = [0x50, 0x4b];
+/** Summing an entry takes about as long as reading so many bytes. */
+const SUM_BYTES = 500;
 
 /**
  * Reads a backup, or a journal saved as text, and vouches for every byte of it before anything is answered. Refused whole when it is
@@ -23,10 +28,10 @@ export async function openBackup(
 ): Promise<OpenedStudio | Problem> {
   if (file.size === 0) return problem('That file is empty.', UNTOUCHED);
   const head = await bytesOf(file, 0, 2);
-  const opened = head.every((byte, i) => byte === ZIP[i]) ? await openZip(file, tell) : await openText(file);
+  const opened = head.every((byte, i) => byte === ZIP[i]) ? await openZip(file, isOnlyChecked, tell) : await openText(file);
   if (isProblem(opened)) return opened;
   const { manifest, journal, pictures } = opened;
-  const shelf = isOnlyChecked ? undefined : foldAll(journal.entries);
+  const shelf = isOnlyChecked ? undefined : summed(journal.entries, opened.read, tell);
   return {
     ...(manifest ? { manifest } : {}),
     name: manifest ? manifest.studio : journal.header.name,
@@ -36,7 +41,19 @@ export async function openBackup(
   };
 }
 
+function summed(entries: readonly Entry[], read: number, tell: (progress: Progress) => void): Shelf {
+  const slices = foldInSlices(entries);
+  const total = read + SUM_BYTES * entries.length;
+  for (let done = read; ; done += SUM_BYTES * SLICE) {
+    const { done: isOver, value } = slices.next();
+    if (isOver) return value;
+    tell({ done: Math.min(done, total), total });
+  }
+}
+
 interface Opened {
+  /** Bytes of all parts. */
+  readonly read: number;
   readonly manifest?: Manifest;
   readonly journal: Journal;
   readonly pictures: readonly PlacedPicture[];
@@ -53,10 +70,10 @@ async function openText(file: Blob): Promise<Opened | Problem> {
   }
   const reader = new JournalReader();
   const journal = reader.take(text) ?? reader.end();
-  return isProblem(journal) ? journal : { journal, pictures: [] };
+  return isProblem(journal) ? journal : { read: file.size, journal, pictures: [] };
 }
 
-async function openZip(file: Blob, tell: (progress: Progress) => void): Promise<Opened | Problem> {
+async function openZip(file: Blob, isOnlyChecked: boolean, tell: (progress: Progress) => void): Promise<Opened | Problem> {
   const files = await zipFiles(file);
   if (isProblem(files)) return files;
   const raw = await unpackManifest(file, files);
@@ -65,7 +82,12 @@ async function openZip(file: Blob, tell: (progress: Progress) => void): Promise<
   if (isProblem(manifest)) return manifest;
   const parts = partsOf(manifest);
   const wrong = holdsExactly(files, [...parts, { name: MANIFEST, bytes: files.get(MANIFEST)?.bytes ?? 0 }]);
-  return wrong ?? readParts(file, files, manifest, parts, tell);
+  if (wrong) return wrong;
+  const read = parts.reduce((sum, { bytes }) => sum + bytes, 0);
+  const total = read + (isOnlyChecked ? 0 : SUM_BYTES * manifest.counts.entries);
+  const reader = new JournalReader(isOnlyChecked);
+  const outcome = await readParts(file, files, manifest, parts, reader, (done) => tell({ done, total }));
+  return isProblem(outcome) ? outcome : { read, ...outcome };
 }
 
 async function readParts(
@@ -73,10 +95,9 @@ async function readParts(
   files: ReadonlyMap<string, ZipFile>,
   manifest: Manifest,
   parts: readonly Part[],
-  tell: (progress: Progress) => void,
-): Promise<Opened | Problem> {
-  const total = parts.reduce((sum, { bytes }) => sum + bytes, 0);
-  const reader = new JournalReader();
+  reader: JournalReader,
+  tell: (done: number) => void,
+): Promise<Omit<Opened, 'read'> | Problem> {
   const text = new TextDecoder('utf-8', { fatal: true });
   const at = new Map<string, number>();
   let done = 0;
@@ -92,7 +113,7 @@ async function readParts(
       if (wrong) return wrong;
     }
     done += part.bytes;
-    tell({ done, total });
+    tell(done);
   }
   const journal = reader.end();
   if (isProblem(journal)) return journal;

@@ -88,5 +88,11 @@ export interface Progress {
   readonly total: number;
 }
 
-/** Any number of words about progress, then one answer. */
-export type Reply = { readonly progress: Progress } | { readonly answer: Jobs[JobName]['gives'] | Problem };
+/**
+ * Any number of words about progress, then one answer. The entries of a backup go before its answer, some at a time: a hundred thousand in one
+ * message would hold the page up.
+ */
+export type Reply =
+  | { readonly progress: Progress }
+  | { readonly entries: readonly Entry[] }
+  | { readonly answer: Jobs[JobName]['gives'] | Problem };

@@ -114,6 +114,30 @@ describe('a backup', () => {
     expect(plainShelf(other.shelf())).toEqual(plainShelf(keeper.shelf()));
   });
 
+  it('tells how far it is, never backwards, and of the journal too', async () => {
+    const { file } = await backupOf((await aStudio()).keeper);
+    const many = Array.from({ length: 1200 }, () => aRecorded('mould', {}));
+    const big = await backupOf(await aKeeper(many));
+    for (const [way, backup] of [
+      ['join', file],
+      ['replace', big.file],
+      ['join', big.file],
+    ] as const) {
+      const other = await aKeeper([aRecorded('wax', { name: 'Green' })]);
+      const looks: number[] = [];
+      const looked = await openBackup(depsOf(other), backup, ({ done, total }) => looks.push(done / total)).answer;
+      if (!looked || isProblem(looked)) throw new Error(looked?.says);
+      const takes: number[] = [];
+      await restoreBackup(depsOf(other), looked, way, ({ done, total }) => takes.push(done / total));
+      for (const told of [looks, takes]) {
+        expect(told.length).toBeGreaterThanOrEqual(3);
+        expect(told).toEqual([...told].sort((a, b) => a - b));
+        expect(told.at(-1)).toBeGreaterThan(0.9);
+        expect(told.at(-1)).toBeLessThanOrEqual(1);
+      }
+    }
+  });
+
   it('takes no picture in when the disk is full before the journal is', async () => {
     const { keeper } = await aStudio();
     const { file } = await backupOf(keeper);

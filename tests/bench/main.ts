@@ -5,6 +5,7 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { serveApp } from '../../.config/server.mjs';
 import { findBrowser } from '../support/find-browser.ts';
 import { quietFlags } from '../support/quiet-flags.ts';
+import { benchBackup } from './backup.ts';
 import { calibration } from './calibration.ts';
 import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
@@ -24,7 +25,7 @@ const SLOWDOWN = 4;
 const STUDIO = 'mouldkeep';
 
 /** What `--part` can name. */
-const PARTS = ['first load', 'studio', 'life', 'lineage', 'labels', 'calibration', 'lighthouse', 'peers'] as const;
+const PARTS = ['first load', 'studio', 'life', 'lineage', 'labels', 'calibration', 'lighthouse', 'backup', 'peers'] as const;
 
 interface Bench {
   readonly url: string;
@@ -47,7 +48,8 @@ export async function main({ siteDir, appDir, part }: { siteDir: string; appDir:
     if (wants('labels')) figures.push(...labelFigures(await benchDecode()));
     if (wants('calibration')) figures.push(...calibration());
     if (wants('lighthouse')) figures.push(...(await benchLighthouse(server.url, chrome)));
-    if (wants('peers')) figures.push(...(await benchPeers(server.url, chrome, [SMALL, BIG])));
+    if (wants('backup')) figures.push(...(await benchBackup(bench, { ...BIG, entries: BIG.entries - 500 })));
+    if (wants('peers')) figures.push(...(await benchPeers(server.url, chrome, BIG, SMALL)));
   } finally {
     await server.stop();
   }

@@ -13,6 +13,7 @@ import { drawCodes } from '../support/codes.ts';
 import { labelModules, paintLabel, toImageData } from '../support/label-picture.ts';
 import { bigFamily } from './family.ts';
 import { type LifeTimes, timeLife } from './life.ts';
+import { takePhotos } from './photos.ts';
 import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
 import { bigStudio, type StudioSize } from './studio.ts';
 
@@ -98,6 +99,22 @@ const bench = {
     keeper.close();
     if (isProblem(joined)) throw new Error(joined.says);
     return entries[0]?.id ?? '';
+  },
+
+  /** Takes pictures number `from` up to `to`, each of a mould of its own. Gives their bytes. */
+  async photos(name: string, from: number, to: number): Promise<number> {
+    const keeper = await bench.keeper(name);
+    const bytes = await takePhotos(keeper, from, to);
+    keeper.close();
+    return bytes;
+  },
+
+  /** A studio in which little has happened yet. */
+  async begin(name: string): Promise<void> {
+    const keeper = await bench.keeper(name);
+    const begun = await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'corrected', noun: 'studio', fields: { name: 'Begun' } }]);
+    keeper.close();
+    if (isProblem(begun)) throw new Error(begun.says);
   },
 
   async soundMoulds(name: string, count: number): Promise<string[]> {

@@ -1,7 +1,7 @@
 export interface Figure {
   readonly name: string;
   readonly value: number;
-  readonly unit: 'ms' | '×' | 'kB' | '%' | 'points';
+  readonly unit: 'ms' | '×' | 'kB' | 'MB' | '%' | 'points' | '';
   /** What it must not exceed; without one it is only told. */
   readonly bound?: number;
   /** What it must reach. */

@@ -51,8 +51,7 @@ export class Comparison {
 
   done(shelf: Shelf, theirThings: readonly (readonly [Noun, readonly ThingId[]])[]): Difference {
     const fresh = [...this.unmatched.values()];
-    const days = this.theirs.map(({ on }) => on).sort();
-    const [from, to] = [days[0], days.at(-1)];
+    const [from, to] = this.days();
     const theirIds = new Map(theirThings.map(([noun, ids]) => [noun, new Set<string>(ids)]));
     const touchedThere = new Set(fresh.flatMap(touched));
     const inBoth = (id: string) =>
@@ -70,6 +69,15 @@ export class Comparison {
       bothChanged: [...touchedThere].filter((id) => this.touchedHere.has(id) && inBoth(id)).length,
       ...(from && to ? { days: { from, to } } : {}),
     };
+  }
+
+  private days(): [from?: Day, to?: Day] {
+    let [from, to] = [this.theirs[0]?.on, this.theirs[0]?.on];
+    for (const { on } of this.theirs) {
+      if (from && on < from) from = on;
+      if (to && on > to) to = on;
+    }
+    return from && to ? [from, to] : [];
   }
 }
 

@@ -1,0 +1,48 @@
+import type { Figure } from './table.ts';
+import type { Seen } from './watched.ts';
+
+/** A backup of so many pictures: made, looked at, and put in the place of what was there. */
+export interface Worked {
+  readonly pictures: number;
+  /** Of the file. */
+  readonly bytes: number;
+  readonly write: Seen;
+  readonly open: Seen;
+  readonly replace: Seen;
+}
+
+const MB = (bytes: number) => (bytes / 1e6).toFixed(0);
+const DOING = { write: 'made and read back', open: 'looked at', replace: 'put in the place of another' } as const;
+
+export function backupFigures(worked: readonly Worked[], refused: number): readonly Figure[] {
+  const [half, whole] = worked as [Worked, Worked];
+  return [
+    ...(['write', 'open', 'replace'] as const).flatMap((doing) => figuresOf(doing, half, whole)),
+    {
+      name: `spoiled backups of ${whole.pictures} pictures refused, nothing changed`,
+      value: refused,
+      unit: '',
+      least: refused,
+      note: 'cut short, a byte changed, of a newer version',
+    },
+  ];
+}
+
+function figuresOf(doing: keyof typeof DOING, half: Worked, whole: Worked): readonly Figure[] {
+  const what = `a backup of ${whole.pictures} pictures, ${DOING[doing]}`;
+  const seen = whole[doing];
+  const { pages, rest } = seen.grown;
+  const turns = seen.sentences.map(([says, at]) => `${says || 'done'} ${(at / 1000).toFixed(1)} s`).join(', ');
+  return [
+    { name: what, value: seen.ms, unit: 'ms', bound: 30_000, note: `${MB(whole.bytes)} MB; ${turns}` },
+    {
+      name: `${what}: memory of the page`,
+      value: pages / 1e6,
+      unit: 'MB',
+      note: `${MB(half[doing].grown.pages)} MB with half of them; the browser besides ${MB(rest)} and ${MB(half[doing].grown.rest)} MB`,
+    },
+    { name: `${what}: memory against half as many`, value: pages / half[doing].grown.pages, unit: '×', bound: 1.3 },
+    { name: `${what}: longest time without word`, value: seen.silent, unit: 'ms', bound: 1500, note: `${seen.notices} moves of the bar` },
+    { name: `${what}: longest the page was held up`, value: seen.blocked, unit: 'ms', bound: 100 },
+  ];
+}
