@@ -1,5 +1,5 @@
 import { type BackupTarget, chooseTarget } from '../device/backup-target.ts';
-import { BackupZip, sha256Of } from '../device/backup-zip.ts';
+import { BackupZip, type PackedFile, sha256Of } from '../device/backup-zip.ts';
 import { saveFile } from '../device/files.ts';
 import { type Progress, startJob } from '../device/worker-client.ts';
 import {
@@ -120,7 +120,9 @@ async function writeBackup(
     journal,
     pictures,
   };
-  await zip.pack(MANIFEST, [new TextEncoder().encode(`${JSON.stringify(manifest, null, 1)}\n`)]);
+  const list = zip.begin(MANIFEST);
+  await list.add(new TextEncoder().encode(`${JSON.stringify(manifest, null, 1)}\n`));
+  await list.end();
   await zip.end();
   return manifest;
 }
@@ -139,22 +141,22 @@ async function writeJournal(
 ): Promise<JournalPart[]> {
   const text = new TextEncoder();
   const parts: JournalPart[] = [];
-  let pieces = [text.encode(makeJournalHead(name ?? 'Studio', copy.entries))];
+  let part: PackedFile | undefined = zip.begin(journalName(0));
+  await part.add(text.encode(makeJournalHead(name ?? 'Studio', copy.entries)));
   let entries = 0;
   let done = 0;
-  const close = async () => {
-    parts.push({ ...(await zip.pack(journalName(parts.length), pieces)), entries });
-    pieces = [];
-    done += entries;
-    entries = 0;
-    tell(done);
-  };
   for await (const page of copy.pages()) {
     if (isOff()) break;
-    pieces.push(text.encode(makeJournalLines(page)));
+    part ??= zip.begin(journalName(parts.length));
+    await part.add(text.encode(makeJournalLines(page)));
     entries += page.length;
-    if (entries >= PART_ENTRIES) await close();
+    done += page.length;
+    tell(done);
+    if (entries < PART_ENTRIES) continue;
+    parts.push({ ...(await part.end()), entries });
+    part = undefined;
+    entries = 0;
   }
-  if (pieces.length > 0) await close();
+  if (part) parts.push({ ...(await part.end()), entries });
   return parts;
 }

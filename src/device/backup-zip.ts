@@ -8,6 +8,12 @@ export async function sha256Of(bytes: BufferSource): Promise<Sha256> {
   return hexOf(await crypto.subtle.digest('SHA-256', bytes));
 }
 
+export interface PackedFile {
+  add(piece: Uint8Array<ArrayBuffer>): Promise<void>;
+  /** Gives the bytes and the SHA-256 of all pieces together. */
+  end(): Promise<{ readonly bytes: number; readonly sha256: Sha256 }>;
+}
+
 /** A zip written to a target as it grows; no more of it is in memory than the file just added. */
 export class BackupZip {
   /** Bytes written so far. */
@@ -33,16 +39,24 @@ export class BackupZip {
     await this.flush();
   }
 
-  /** A file packed piece by piece, so that the page can breathe in between. Gives the bytes and the SHA-256 of all pieces together. */
-  async pack(name: string, pieces: readonly Uint8Array<ArrayBuffer>[]): Promise<{ readonly bytes: number; readonly sha256: Sha256 }> {
+  /** A file that is packed while it comes in, piece by piece, so that the page can breathe in between. No other may be begun before its end. */
+  begin(name: string): PackedFile {
     const file = new ZipDeflate(name, { level: 6 });
     this.zip.add(file);
-    for (const [i, piece] of pieces.entries()) {
-      file.push(piece, i === pieces.length - 1);
-      await this.flush();
-    }
-    const whole = new Blob([...pieces]);
-    return { bytes: whole.size, sha256: await sha256Of(await whole.arrayBuffer()) };
+    const pieces: Uint8Array<ArrayBuffer>[] = [];
+    return {
+      add: async (piece) => {
+        pieces.push(piece);
+        file.push(piece);
+        await this.flush();
+      },
+      end: async () => {
+        file.push(new Uint8Array(), true);
+        await this.flush();
+        const whole = new Blob([...pieces]);
+        return { bytes: whole.size, sha256: await sha256Of(await whole.arrayBuffer()) };
+      },
+    };
   }
 
   async end(): Promise<void> {
