@@ -126,6 +126,7 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
     default:
       return (
         <Screen title="There is no such screen" hasBack={false}>
+          <p>The address may have been cut short or mistyped. Nothing was changed.</p>
           <a class="button button-main" href="#/">
             To the shelves
           </a>

@@ -12,15 +12,15 @@ export interface PlaceMark {
 /** What needs attention directly in each place. */
 export type PlaceMarks = ReadonlyMap<PlaceId, readonly PlaceMark[]>;
 
-/** Marks of several places as one list, each kind once, worst first. */
+/** Marks of several places as one list, each kind once and at its most pressing, worst first. */
 export function together(lists: readonly (readonly PlaceMark[])[]): readonly PlaceMark[] {
-  const filled = lists.filter((list) => list.length > 0);
-  if (filled.length < 2) return filled[0] ?? [];
-  const byKind = new Map<string, PlaceMark>();
-  for (const mark of filled.flat()) {
-    const key = `${mark.level} ${mark.kind}`;
-    const before = byKind.get(key);
-    byKind.set(key, before ? { ...before, count: before.count + mark.count } : mark);
+  const byKind = new Map<FlagKind, PlaceMark>();
+  for (const mark of lists.flat()) {
+    const before = byKind.get(mark.kind);
+    const level = before && rankOf(before) > rankOf(mark) ? before.level : mark.level;
+    byKind.set(mark.kind, { kind: mark.kind, level, count: (before?.count ?? 0) + mark.count });
   }
-  return [...byKind.values()].sort((a, b) => LEVELS.indexOf(b.level) - LEVELS.indexOf(a.level) || b.count - a.count);
+  return [...byKind.values()].sort((a, b) => rankOf(b) - rankOf(a) || b.count - a.count);
 }
+
+const rankOf = ({ level }: PlaceMark) => LEVELS.indexOf(level);

@@ -265,8 +265,8 @@ test('a cabinet taken out for good sends what is in it elsewhere, in one action'
   await page.locator('.picker-choice').first().click();
   await tap(page, 'removed');
   await page.getByText('is retired: removed.').waitFor();
-  await page.getByText('Nothing stands here.').waitFor();
+  await page.locator('.contents-count').getByText('empty', { exact: true }).waitFor();
   await tap(page, 'Undo');
-  await page.getByText('Nothing stands here.').waitFor({ state: 'detached' });
+  await page.locator('.contents-count').getByText('empty', { exact: true }).waitFor({ state: 'detached' });
   app.assertQuiet();
 });

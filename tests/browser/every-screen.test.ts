@@ -5,7 +5,7 @@ import { axeViolations } from '../support/axe.ts';
 import { makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
 import { EVERY_SCREEN, type Seen, settled, show } from '../support/every-screen.ts';
 import { writeLabelVideo } from '../support/label-video.ts';
-import { cutText, smallText } from '../support/text-seen.ts';
+import { coveredGlass, cutText, smallText } from '../support/text-seen.ts';
 
 let app: OpenApp | undefined;
 const profile = makeProfile();
@@ -20,6 +20,9 @@ const NARROW = [
   ['a phone on its side', { width: 844, height: 390 }, '100%'],
 ] as const;
 
+/** At least so much of a window is what one came to see. */
+const MOST_COVERED = 0.55;
+
 function letters(page: Page, size: string): Promise<void> {
   return page.evaluate((fontSize) => void Object.assign(document.documentElement.style, { fontSize }), size);
 }
@@ -32,6 +35,7 @@ async function narrowFaults(page: Page): Promise<string[]> {
     await letters(page, letter);
     await settled(page, 60);
     wrong.push(...(await cutText(page)).map((each) => `with ${what}: ${each}`));
+    wrong.push(...(await coveredGlass(page, MOST_COVERED)).map((each) => `with ${what}: ${each}`));
     if (letter === '100%') wrong.push(...(await smallText(page)).map((each) => `with ${what}: ${each}`));
   }
   await letters(page, '100%');

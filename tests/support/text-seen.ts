@@ -47,3 +47,25 @@ export function smallText(page: Page): Promise<string[]> {
       .map((element) => `${getComputedStyle(element).fontSize}: .${element.className} “${element.textContent?.slice(0, 30)}”`),
   );
 }
+
+/** How much of the glass stays covered by what stands still while the page is scrolled, when that is more than a part of it. */
+export function coveredGlass(page: Page, most: number): Promise<string[]> {
+  return page.evaluate((share) => {
+    if (document.querySelector('dialog[open]')) return [];
+    const still = [...document.querySelectorAll<HTMLElement>('.bar, .screen-head, .screen-actions, .here')].filter((each) => {
+      const { position } = getComputedStyle(each);
+      return each.checkVisibility() && (position === 'sticky' || position === 'fixed');
+    });
+    let covered = 0;
+    for (let y = 0.5; y < innerHeight; y++) {
+      if (
+        still.some((each) => {
+          const { top, bottom, width } = each.getBoundingClientRect();
+          return y >= top && y <= bottom && width > innerWidth / 2;
+        })
+      )
+        covered += 1;
+    }
+    return covered > share * innerHeight ? [`bars cover ${covered} px of ${innerHeight}`] : [];
+  }, most);
+}

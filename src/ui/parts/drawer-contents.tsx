@@ -41,7 +41,6 @@ export function DrawerContents({ id, sought }: { id: string; sought: string }) {
         <LinkButton href={to(['place', id])}>More about it</LinkButton>
       </div>
       {page.inside.length > 0 && <FrontList fronts={page.inside} hrefOf={(inner) => to(['place', inner.id])} />}
-      {isEmpty && <p>Nothing stands here.</p>}
       <ThingRows rows={page.rows} sought={sought} />
       {page.rows.length > 0 && <TakeList shown={{ of: 'rows', title: page.path, rows: page.rows }} />}
     </div>

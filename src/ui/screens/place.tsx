@@ -111,12 +111,11 @@ export function PlaceScreen({ id }: { id: string }) {
           <FrontList fronts={page.inside} hrefOf={(inner) => to(['place', inner.id])} />
         </section>
       )}
-      {page.kind !== 'room' && page.kind !== 'cabinet' && (
+      {page.kind !== 'room' && page.kind !== 'cabinet' && page.rows.length > 0 && (
         <section>
           <h2 class="section">{isAway ? 'What is there, until when' : 'What stands here'}</h2>
-          {page.rows.length === 0 && <p>Nothing stands here.</p>}
           <ThingRows rows={page.rows} />
-          {page.rows.length > 0 && <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />}
+          <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />}
         </section>
       )}
       {!isBeside && <History id={page.id} />}
