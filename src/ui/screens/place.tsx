@@ -115,7 +115,7 @@ export function PlaceScreen({ id }: { id: string }) {
         <section>
           <h2 class="section">{isAway ? 'What is there, until when' : 'What stands here'}</h2>
           <ThingRows rows={page.rows} />
-          <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />}
+          <TakeList shown={{ of: 'rows', title: page.path || page.title, rows: page.rows }} />
         </section>
       )}
       {!isBeside && <History id={page.id} />}
