@@ -12,10 +12,13 @@ The others are for reading. Figures are in g, mm, °C and kPa, as their headings
 What happened to each thing, and its pictures, are not in these lists: that is what the backup is for.
 `.replace(/\n/g, '\r\n');
 
-/** Hands the whole studio over as lists, one for each kind of thing, in one zip. False when the person thought better of it. */
-export async function saveLists({ keeper, today }: Pick<Deps, 'keeper' | 'today'>): Promise<boolean | Problem> {
+/** Hands the whole studio over as lists, one for each kind of thing, in one zip, with headings spelt as `spell` does. False when the person thought better of it. */
+export async function saveLists(
+  { keeper, today }: Pick<Deps, 'keeper' | 'today'>,
+  spell: (text: string) => string,
+): Promise<boolean | Problem> {
   try {
-    const lists = [...studioLists(keeper.shelf()), { name: 'read-me.txt', text: `\ufeff${READ_ME}` }];
+    const lists = [...studioLists(keeper.shelf(), spell), { name: 'read-me.txt', text: `\ufeff${READ_ME}` }];
     return await saveFile(`mouldkeep-lists-${today()}.zip`, await zipTexts(lists));
   } catch {
     return problem('The lists could not be made or handed over.', 'Nothing was changed. Load the page again and try once more.');

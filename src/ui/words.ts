@@ -48,6 +48,9 @@ export function respelt(text: string, own: readonly string[]): string {
 let isAmerican = false;
 let isListening = false;
 
+/** A text of ours as this device spells, for what leaves the screen: a table's headings, a file's name. */
+export const spelt = (text: string, shelf: Shelf): string => (isAmerican ? respelt(text, ownTexts(shelf)) : text);
+
 /**
  * Shows “mold” and “color” on every screen drawn from now on, or “mould” and “colour” again. Done where texts enter the page, so that no sentence has to know of it; an
  * element with `translate={false}` holds what somebody wrote.
@@ -57,7 +60,7 @@ export function spell(spelling: Spelling, shelf: () => Shelf): void {
   if (isListening) return;
   isListening = true;
   const before = options.vnode;
-  const say = (text: string) => (isAmerican && IS_OURS.test(text) ? respelt(text, ownTexts(shelf())) : text);
+  const say = (text: string) => (IS_OURS.test(text) ? spelt(text, shelf()) : text);
   const inChildren = (children: ComponentChildren): ComponentChildren => {
     if (typeof children === 'string') return say(children);
     return Array.isArray(children)

@@ -28,12 +28,16 @@ const UNIT_BY_END: readonly (readonly [RegExp, string])[] = [
   [/Days$/, 'days'],
 ];
 
+/** How a word of ours is spelt: headings and the names of files, never what is in the lists. */
+type Spell = (text: string) => string;
+const asItIs: Spell = (text) => text;
+
 /** The whole studio as CSV, one list a noun: the numbered ones come back in by *Bring in my list*, in that order; the others are for reading. */
-export function studioLists(shelf: Shelf): readonly StudioList[] {
-  const back = COME_BACK.map((noun, i) => ({ name: `${i + 1}-${fileWord(noun)}.csv`, text: listOf(shelf, noun) }));
+export function studioLists(shelf: Shelf, spell = asItIs): readonly StudioList[] {
+  const back = COME_BACK.map((noun, i) => ({ name: `${i + 1}-${spell(fileWord(noun))}.csv`, text: listOf(shelf, noun, spell) }));
   const others = NOUNS.filter((noun) => !(COME_BACK as readonly Noun[]).includes(noun)).map((noun) => ({
-    name: `${fileWord(noun)}.csv`,
-    text: readingList(shelf, noun),
+    name: `${spell(fileWord(noun))}.csv`,
+    text: readingList(shelf, noun, spell),
   }));
   return [...back, ...others];
 }
@@ -41,7 +45,7 @@ export function studioLists(shelf: Shelf): readonly StudioList[] {
 const fileWord = (noun: Noun) => NOUNS_WORD[noun].replaceAll(' ', '-');
 
 /** One noun's list, under the headings that *Bring in my list* knows. */
-export function listOf(shelf: Shelf, noun: Target): string {
+export function listOf(shelf: Shelf, noun: Target, spell = asItIs): string {
   const columns = columnsOf(noun);
   const written = Object.entries(WRITTEN[noun] as Readonly<Record<string, ((thing: Thing, shelf: Shelf) => string | undefined) | null>>);
   const taken = written.flatMap(([key, write]) => (write ? [{ key, write }] : []));
@@ -52,7 +56,7 @@ export function listOf(shelf: Shelf, noun: Target): string {
     if (thing.code) codes.add(thing.code);
     return taken.map(({ key, write }) => (key === 'number' && isTwice ? '' : (write(thing, shelf) ?? '')));
   });
-  return sheet([taken.map(({ key }) => withUnit(columns[key]?.label ?? key, key)), ...rows]);
+  return sheet([taken.map(({ key }) => spell(withUnit(columns[key]?.label ?? key, key))), ...rows]);
 }
 
 /** Places with what they stand in before them, so that a list names nothing that only comes later. */
@@ -65,7 +69,7 @@ function thingsOf(shelf: Shelf, noun: Noun): readonly Thing[] {
 }
 
 /** Everything known of the things of a noun, for people and other programs. */
-function readingList(shelf: Shelf, noun: Noun): string {
+function readingList(shelf: Shelf, noun: Noun, spell: Spell): string {
   const keys = Object.keys(FIELDS[noun]);
   const hasPieces = noun === 'injectedWax' || noun === 'casting';
   const extra = [...(isStanding(noun) ? ['Stands in'] : []), ...(hasPieces ? ['Pieces'] : []), 'Out of use', 'Out of use since'];
@@ -76,7 +80,7 @@ function readingList(shelf: Shelf, noun: Noun): string {
     thing.retired?.reason ?? '',
     thing.retired?.on ?? '',
   ]);
-  return sheet([[...keys.map((key) => withUnit(fieldWord(noun, key), key)), ...extra], ...rows]);
+  return sheet([[...keys.map((key) => spell(withUnit(fieldWord(noun, key), key))), ...extra], ...rows]);
 }
 
 function valueText(shelf: Shelf, value: unknown): string {

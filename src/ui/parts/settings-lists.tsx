@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { saveLists } from '../../actions/save-lists.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { useDeps } from '../studio.tsx';
+import { spelt } from '../words.ts';
 import { Button, LinkButton } from './button.tsx';
 import { say, sayProblem } from './toast.tsx';
 
@@ -12,7 +13,7 @@ export function ListsCard() {
 
   async function save(): Promise<void> {
     setBusy(true);
-    const outcome = await saveLists(deps);
+    const outcome = await saveLists(deps, (text) => spelt(text, deps.keeper.shelf()));
     setBusy(false);
     if (isProblem(outcome)) sayProblem(outcome);
     else if (outcome) say('The lists were handed over.');

@@ -4,9 +4,11 @@ import { dayInWords } from '../../domain/day-words.ts';
 import type { Entry } from '../../domain/entry.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { problem } from '../../domain/problem.ts';
-import { listOut, type Shown } from '../../views/list-out.ts';
+import type { Shelf } from '../../domain/shelf.ts';
+import { type ListOut, listOut, type Shown } from '../../views/list-out.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
+import { spelt } from '../words.ts';
 import { Button } from './button.tsx';
 import { ProblemNote } from './note.tsx';
 import { printList } from './paper.tsx';
@@ -43,7 +45,7 @@ export function TakeSheet({ shown, onClose }: { shown: Shown; onClose: () => voi
             <Button
               look="main"
               onClick={async () => {
-                if (!(await saveList(list, today))) return;
+                if (!(await saveList(asSpelt(list, shelf), today))) return;
                 onClose();
                 say('The list was handed over.');
               }}
@@ -64,4 +66,10 @@ export function TakeSheet({ shown, onClose }: { shown: Shown; onClose: () => voi
       )}
     </Sheet>
   );
+}
+
+/** As it stands on the screen; what goes on paper passes through the page and is spelt there. */
+function asSpelt({ title, headings, rows }: ListOut, shelf: Shelf): ListOut {
+  const each = (cell: string) => spelt(cell, shelf);
+  return { title: each(title), headings: headings.map(each), rows: rows.map((row) => row.map(each)) };
 }
