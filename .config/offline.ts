@@ -13,12 +13,15 @@ const hashed = /^assets\/.+-[\w-]{8}\.\w+$/;
 
 /** Every file of the built app with what tells one version of it from the next, in a steady order. */
 export function precacheList(outDir: string): Precached[] {
-  return readdirSync(outDir, { withFileTypes: true, recursive: true })
-    .filter((file) => file.isFile())
-    .map((file) => relative(outDir, join(file.parentPath, file.name)).split(sep).join('/'))
-    .filter((url) => !url.startsWith('.') && url !== 'sw.js')
-    .sort()
-    .map((url) => ({ url, revision: hashed.test(url) ? null : contentHash(join(outDir, url)) }));
+  return (
+    readdirSync(outDir, { withFileTypes: true, recursive: true })
+      .filter((file) => file.isFile())
+      .map((file) => relative(outDir, join(file.parentPath, file.name)).split(sep).join('/'))
+      // Pictures for the install dialog are shown by the browser before there is an app to keep.
+      .filter((url) => !url.startsWith('.') && !url.startsWith('screens/') && url !== 'sw.js')
+      .sort()
+      .map((url) => ({ url, revision: hashed.test(url) ? null : contentHash(join(outDir, url)) }))
+  );
 }
 
 function contentHash(path: string): string {

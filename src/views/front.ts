@@ -56,7 +56,7 @@ export function fillOf(shelf: Shelf, id: PlaceId, marks: PlaceMarks): Fill {
     counts[noun] = count;
     pieces += count;
   }
-  return { pieces, counts, marks: marks.get(id) ?? [] };
+  return { pieces, counts, marks: together([marks.get(id) ?? []]) };
 }
 
 function deepFillOf(shelf: Shelf, id: PlaceId, marks: PlaceMarks): Fill {
