@@ -181,7 +181,9 @@ function Notices() {
       {isDemo && (
         <p class="demo-line">
           <span>Demo: Tern Quay Foundry</span>
-          <a href="?">Leave the demo</a>
+          <a href="?" aria-label="Leave the demo">
+            Leave
+          </a>
         </p>
       )}
       <UpdateNotice />
