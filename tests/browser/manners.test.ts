@@ -21,6 +21,7 @@ interface Manifest {
     readonly method: string;
     readonly params: { readonly files: readonly { readonly name: string }[] };
   };
+  readonly screenshots: readonly { readonly src: string; readonly sizes: string; readonly form_factor: string; readonly label: string }[];
   readonly file_handlers: readonly { readonly accept: Readonly<Record<string, readonly string[]>> }[];
 }
 
@@ -86,6 +87,16 @@ test('the manifest tells the truth: its icons are there and of their size, its s
     ),
   );
   expect(pngs.map(({ purpose }) => purpose)).toEqual(['any', 'any', 'maskable', 'monochrome']);
+  // What an install dialog shows, on a phone and on a desk.
+  const shown = await page.evaluate(async (pictures) => {
+    const sizesOf = pictures.map(async ({ src }) => {
+      const { width, height } = await createImageBitmap(await (await fetch(src)).blob());
+      return `${width}x${height}`;
+    });
+    return Promise.all(sizesOf);
+  }, manifest.screenshots);
+  expect(shown).toEqual(manifest.screenshots.map(({ sizes: size }) => size));
+  expect(new Set(manifest.screenshots.map((each) => each.form_factor))).toEqual(new Set(['narrow', 'wide']));
   const session = await app.context.newCDPSession(page);
   expect((await session.send('Page.getAppManifest')).errors).toEqual([]);
   expect(
