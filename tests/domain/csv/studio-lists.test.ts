@@ -216,7 +216,7 @@ function broughtIn(lists: ReturnType<typeof studioLists>, start: Shelf): { reado
   let shelf = start;
   const entries: Entry[] = [];
   const states: string[] = [];
-  for (const { name, text } of lists.filter((list) => /^\d/.test(list.name))) {
+  for (const { text } of lists.filter((list) => /^\d/.test(list.name))) {
     const table = tableOf(text);
     const plan = planImport(knownOf(shelf), table, readingOf(table.rows[0]?.cells ?? []), IMPORT_DAY);
     states.push(...plan.rows.map((row) => (row.state === 'unreadable' ? `unreadable: ${row.says.join(' ')}` : row.state)));
