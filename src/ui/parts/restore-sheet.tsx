@@ -85,8 +85,8 @@ function Consequences({ opened, isReplacing }: { opened: OpenedBackup; isReplaci
   if (isReplacing) {
     return (
       <Caution>
-        {sayEntries(entries.onlyHere)} that {entries.onlyHere === 1 ? 'is' : 'are'} only here will be off the shelves. They are kept aside
-        on this device, and can be brought back until you let them go or replace again.
+        {sayEntries(entries.onlyHere)} that {entries.onlyHere === 1 ? 'is' : 'are'} only here will be off the shelves. What is here now is
+        kept aside on this device, and can be brought back until you let it go or replace again.
       </Caution>
     );
   }
