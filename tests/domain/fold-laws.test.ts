@@ -42,7 +42,7 @@ describe('random histories', { timeout: 30_000 }, () => {
   });
 });
 
-describe('the fold', { timeout: 30_000 }, () => {
+describe('the fold', () => {
   it('gives the same shelf whatever the order and however often an entry comes', () => {
     const shuffled = histories().chain((journal) =>
       fc.tuple(fc.constant(journal), fc.shuffledSubarray([...journal, ...journal], { minLength: journal.length })),
