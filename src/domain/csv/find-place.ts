@@ -38,14 +38,20 @@ export class PlaceFinder {
 
   /** A place that rows may name from now on. */
   enter(ref: string, parent: string | undefined, ...names: readonly (string | undefined)[]): void {
-    const node = { ref, parent };
+    this.nodes.set(ref, { ref, parent });
+    this.call(ref, ...names);
+  }
+
+  /** What a place is called as well, such as the label that a later row gives it. */
+  call(ref: string, ...names: readonly (string | undefined)[]): void {
+    const node = this.nodes.get(ref);
+    if (!node) return;
     this.asWritten.clear();
-    this.nodes.set(ref, node);
     const words = names.flatMap((name) => (name ? [fold(name), fold(name).replace(KIND_WORDS, '')] : []));
     for (const word of new Set(words)) {
       const list = this.byWord.get(word);
-      if (list) list.push(node);
-      else this.byWord.set(word, [node]);
+      if (!list) this.byWord.set(word, [node]);
+      else if (!list.includes(node)) list.push(node);
     }
   }
 

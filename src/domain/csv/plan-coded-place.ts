@@ -30,6 +30,7 @@ export function planCodedPlace(planning: Planning, row: Row, cells: RowCells, na
     if (parent?.ref !== undefined && !places.put(implied, parent.ref)) return unreadable(row, [`“${title}” would stand in itself.`]);
     ref = implied;
     Object.assign(register.drafts[draftIndex(ref) as number]?.fields as object, fields, parent?.ref ? { in: parent.ref } : {});
+    places.call(ref, name, fields['label'] as string | undefined);
   }
   register.takeCode(code, 'place', ref);
   planning.codes.set(code, row.line);

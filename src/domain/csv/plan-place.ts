@@ -48,6 +48,7 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
     places.implied.delete(implied.ref);
     const own = draftIndex(implied.ref) as number;
     Object.assign(register.drafts[own]?.fields as object, fields);
+    places.call(implied.ref, fields['label'] as string | undefined);
     const retired = retiredDraft(implied.ref, cells);
     return {
       line: row.line,

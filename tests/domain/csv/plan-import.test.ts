@@ -228,6 +228,12 @@ test('two places that would each stand in the other: the second is refused, also
   expect(entriesOfPlan(planOf(text, 'place', shelfOf(entries)), shelfOf(entries))).toEqual([]);
 });
 
+test('a place that a row only named is found by the label that a later row gives it', () => {
+  const text = 'Name,Stands in,Period,Label\nHare,3.4.2019,Hare,Hare\nHare,A1,Hare,#3\n3.4.2019,Hare,Hare,#3\nA1,-3,Hare,Hare';
+  const entries = entriesOfPlan(planOf(text, 'place'));
+  expect(entriesOfPlan(planOf(text, 'place', shelfOf(entries)), shelfOf(entries))).toEqual([]);
+});
+
 describe('laws', () => {
   const word = fc.constantFrom(
     'Hare',
