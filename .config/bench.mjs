@@ -1,12 +1,11 @@
 // Builds a site of the app with the bench's own page beside it, then runs tests/bench/main.ts, which is TypeScript, through Vite.
 import { cpSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { build, createServer } from 'vite';
+import { build } from 'vite';
 import { appDir, freshenApp } from './build.mjs';
+import { root, withModule } from './modules.mjs';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
 // `npm run bench -- --part peers` runs that part alone; see tests/bench/main.ts for their names.
 const { part } = parseArgs({ options: { part: { type: 'string' } } }).values;
 const siteDir = join(root, '.build/bench');
@@ -40,16 +39,5 @@ for (const [file, script] of /** @type {const} */ ([
   writeFileSync(join(siteDir, 'bench', file), html);
 }
 
-const vite = await createServer({
-  configFile: false,
-  root,
-  appType: 'custom',
-  optimizeDeps: { noDiscovery: true },
-  server: { middlewareMode: true, ws: false, watch: null },
-});
-try {
-  const { main } = await vite.ssrLoadModule('/tests/bench/main.ts');
-  process.exitCode = await main({ siteDir, appDir, ...(part === undefined ? {} : { part }) });
-} finally {
-  await vite.close();
-}
+const options = { siteDir, appDir, ...(part === undefined ? {} : { part }) };
+process.exitCode = await withModule('/tests/bench/main.ts', async ({ main }) => (await main?.(options)) ?? 1);

@@ -1,19 +1,13 @@
-import { mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
-import { quietFlags } from '../support/quiet-flags.ts';
+import type { BrowserContext, Page } from 'playwright-core';
 import { backupFigures, type Worked } from './backup-figures.ts';
 import { damages } from './damage.ts';
-import { until } from './slow-page.ts';
+import { type Bench, inBenchPage, onPhone } from './phone.ts';
 import type { StudioSize } from './studio.ts';
 import type { Figure } from './table.ts';
 import { resting, watched } from './watched.ts';
-
-interface Bench {
-  readonly url: string;
-  readonly chrome: string;
-}
 
 const PICTURES = 500;
 const STUDIO = 'mouldkeep';
@@ -27,18 +21,18 @@ export async function benchBackup(bench: Bench, size: StudioSize): Promise<reado
   const folder = mkdtempSync(join(tmpdir(), 'mouldkeep-backup-'));
   const at = (name: string) => join(folder, name);
   try {
-    const writing = await inBrowser(bench, at('one'), async (context) => {
-      await inBench(bench, context, (page) => page.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const));
+    const writing = await inBrowser(bench, async (context, profile) => {
+      await inBenchPage(bench, context, (page) => page.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const));
       const each: Pick<Worked, 'write' | 'bytes'>[] = [];
       for (const [from, to] of [
         [0, PICTURES / 2],
         [PICTURES / 2, PICTURES],
       ] as const) {
-        await inBench(bench, context, (page) =>
+        await inBenchPage(bench, context, (page) =>
           page.evaluate(([name, a, b]) => window.bench.photos(name, a, b), [STUDIO, from, to] as const),
         );
         const file = at(`${to}.zip`);
-        const write = await makeOne(bench, context, at('one'), file);
+        const write = await makeOne(bench, context, profile, file);
         each.push({ write, bytes: statSync(file).size });
       }
       return each;
@@ -47,9 +41,8 @@ export async function benchBackup(bench: Bench, size: StudioSize): Promise<reado
     let refused = 0;
     for (const [i, made] of writing.entries()) {
       const pictures = (PICTURES / 2) * (i + 1);
-      const profile = at(`back-${i}`);
-      const read = await inBrowser(bench, profile, async (context) => {
-        await inBench(bench, context, (page) => page.evaluate((name) => window.bench.begin(name), STUDIO));
+      const read = await inBrowser(bench, async (context, profile) => {
+        await inBenchPage(bench, context, (page) => page.evaluate((name) => window.bench.begin(name), STUDIO));
         if (pictures === PICTURES) refused = await refuseDamaged(bench, context, at(`${pictures}.zip`), at('damaged.zip'));
         return openOne(bench, context, profile, at(`${pictures}.zip`));
       });
@@ -61,34 +54,16 @@ export async function benchBackup(bench: Bench, size: StudioSize): Promise<reado
   }
 }
 
-async function inBrowser<T>({ chrome }: Bench, profile: string, job: (context: BrowserContext) => Promise<T>): Promise<T> {
-  mkdirSync(profile);
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: chrome,
-    args: quietFlags,
-    viewport: { width: 390, height: 844 },
-    hasTouch: true,
-    // It would answer the bench's own address with the app.
-    serviceWorkers: 'block',
-  });
-  try {
-    // As on a phone: the file is handed over when it is whole.
-    await context.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
-    return await job(context);
-  } finally {
-    await context.close();
-  }
-}
-
-async function inBench<T>({ url }: Bench, context: BrowserContext, job: (page: Page) => Promise<T>): Promise<T> {
-  const page = await context.newPage();
-  try {
-    await page.goto(`${url}bench/`);
-    await until(page, 'window.bench');
-    return await job(page);
-  } finally {
-    await page.close();
-  }
+/** As on a phone: the file is handed over when it is whole. */
+function inBrowser<T>(bench: Bench, job: (context: BrowserContext, profile: string) => Promise<T>): Promise<T> {
+  return onPhone(
+    bench,
+    async (context, profile) => {
+      await context.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
+      return job(context, profile);
+    },
+    { serviceWorkers: 'block' },
+  );
 }
 
 /** The backup's screen of the app, some time after it was opened: what goes on after a start is over. */

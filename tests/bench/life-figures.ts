@@ -1,8 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { chromium } from 'playwright-core';
-import { quietFlags } from '../support/quiet-flags.ts';
+import { type Bench, inBenchPage, onPhone } from './phone.ts';
 import { launchedPage, until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
 import type { Figure } from './table.ts';
@@ -12,18 +8,13 @@ const STUDIO = 'mouldkeep';
 const TIMES = 5;
 
 /** What reckoning the lives of all moulds of a studio costs: the worst of the times, each on a fresh page. */
-export async function benchLife({ url, chrome }: { url: string; chrome: string }, size: StudioSize, slowdown: number): Promise<Figure[]> {
-  const profile = mkdtempSync(join(tmpdir(), 'mouldkeep-life-'));
-  const context = await chromium.launchPersistentContext(profile, { executablePath: chrome, args: quietFlags });
-  try {
-    const maker = context.pages()[0] ?? (await context.newPage());
-    await maker.goto(`${url}bench/`);
-    await until(maker, 'window.bench');
-    await maker.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const);
+export function benchLife(bench: Bench, size: StudioSize, slowdown: number): Promise<Figure[]> {
+  return onPhone(bench, async (context) => {
+    await inBenchPage(bench, context, (maker) => maker.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const));
     const times: Awaited<ReturnType<typeof window.bench.life>>[] = [];
     for (let i = 0; i < TIMES; i++) {
       const page = await launchedPage(context, slowdown);
-      await page.goto(`${url}bench/`);
+      await page.goto(`${bench.url}bench/`);
       await until(page, 'window.bench');
       times.push(await page.evaluate((name) => window.bench.life(name), STUDIO));
       await page.close();
@@ -50,8 +41,5 @@ export async function benchLife({ url, chrome }: { url: string; chrome: string }
         note: `${said(blocked)} on a fresh page each time`,
       },
     ];
-  } finally {
-    await context.close();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-  }
+  });
 }

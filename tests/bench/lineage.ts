@@ -1,8 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { chromium } from 'playwright-core';
-import { quietFlags } from '../support/quiet-flags.ts';
+import { type Bench, inBenchPage, onPhone } from './phone.ts';
 import { launchedPage, until } from './slow-page.ts';
 import type { Figure } from './table.ts';
 
@@ -10,22 +6,13 @@ const THINGS = 500;
 const TIMES = 7;
 
 /** A lineage of 500 things, opened in the app: from the tap to its cards on the glass, laid out and drawn. */
-export async function benchLineage({ url, chrome }: { url: string; chrome: string }, slowdown: number): Promise<Figure> {
-  const profile = mkdtempSync(join(tmpdir(), 'mouldkeep-lineage-'));
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: chrome,
-    args: quietFlags,
-    viewport: { width: 390, height: 844 },
-    hasTouch: true,
-  });
-  try {
-    const maker = context.pages()[0] ?? (await context.newPage());
-    await maker.goto(`${url}bench/`);
-    await until(maker, 'window.bench');
-    const original = await maker.evaluate((things) => window.bench.family('mouldkeep', things), THINGS);
-    await maker.close();
+export function benchLineage(bench: Bench, slowdown: number): Promise<Figure> {
+  return onPhone(bench, async (context) => {
+    const original = await inBenchPage(bench, context, (maker) =>
+      maker.evaluate((things) => window.bench.family('mouldkeep', things), THINGS),
+    );
     const page = await launchedPage(context, slowdown);
-    await page.goto(`${url}#/thing/${original}`);
+    await page.goto(`${bench.url}#/thing/${original}`);
     await until(page, 'document.querySelector("a[href*=lineage]")');
     const times: number[] = [];
     for (let i = 0; i < TIMES; i++) {
@@ -45,10 +32,7 @@ export async function benchLineage({ url, chrome }: { url: string; chrome: strin
       bound: 300,
       note: `tap to cards on the glass; ${sorted.map((ms) => ms.toFixed(0)).join(' · ')}`,
     };
-  } finally {
-    await context.close();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-  }
+  });
 }
 
 async function openLineage(id: string): Promise<number> {

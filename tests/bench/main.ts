@@ -1,10 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { serveApp } from '../../.config/server.mjs';
 import { findBrowser } from '../support/find-browser.ts';
-import { quietFlags } from '../support/quiet-flags.ts';
 import { benchBackup } from './backup.ts';
 import { calibration } from './calibration.ts';
 import { benchDecode } from './decode.ts';
@@ -14,6 +10,7 @@ import { benchLife } from './life-figures.ts';
 import { benchLighthouse } from './lighthouse.ts';
 import { benchLineage } from './lineage.ts';
 import { benchPeers } from './peers.ts';
+import { type Bench, onPhone } from './phone.ts';
 import { logRuns, openShelf, typeLetters } from './screens.ts';
 import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
@@ -26,11 +23,6 @@ const STUDIO = 'mouldkeep';
 
 /** What `--part` can name. */
 const PARTS = ['first load', 'studio', 'life', 'lineage', 'labels', 'calibration', 'lighthouse', 'backup', 'peers'] as const;
-
-interface Bench {
-  readonly url: string;
-  readonly chrome: string;
-}
 
 /** Runs everything, prints a table and, last, one line of JSON. Gives the process's exit code: 1 when a bound is missed. */
 export async function main({ siteDir, appDir, part }: { siteDir: string; appDir: string; part?: string }): Promise<number> {
@@ -49,7 +41,7 @@ export async function main({ siteDir, appDir, part }: { siteDir: string; appDir:
     if (wants('calibration')) figures.push(...calibration());
     if (wants('lighthouse')) figures.push(...(await benchLighthouse(server.url, chrome)));
     if (wants('backup')) figures.push(...(await benchBackup(bench, { ...BIG, entries: BIG.entries - 500 })));
-    if (wants('peers')) figures.push(...(await benchPeers(server.url, chrome, BIG, SMALL)));
+    if (wants('peers')) figures.push(...(await benchPeers(bench, BIG, SMALL)));
   } finally {
     await server.stop();
   }
@@ -77,15 +69,9 @@ async function studios(bench: Bench): Promise<Figure[]> {
 }
 
 /** One studio in a browser of its own: store figures first, then the app's screens on it. */
-async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[] = []): Promise<{ run: number; letter: number }> {
-  const profile = mkdtempSync(join(tmpdir(), 'mouldkeep-bench-'));
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: chrome,
-    args: quietFlags,
-    viewport: { width: 390, height: 844 },
-    hasTouch: true,
-  });
-  try {
+function studio(bench: Bench, size: StudioSize, figures: Figure[] = []): Promise<{ run: number; letter: number }> {
+  const { url } = bench;
+  return onPhone(bench, async (context) => {
     const page = context.pages()[0] ?? (await context.newPage());
     await page.goto(`${url}bench/`);
     await until(page, 'window.bench');
@@ -137,10 +123,7 @@ async function studio({ url, chrome }: Bench, size: StudioSize, figures: Figure[
       );
     }
     return { run: runs.median, letter: letters.median };
-  } finally {
-    await context.close();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-  }
+  });
 }
 
 async function storeFigures(

@@ -1,8 +1,7 @@
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
-import { makeProfile, removeProfile } from '../support/launch.ts';
-import { quietFlags } from '../support/quiet-flags.ts';
+import type { BrowserContext, Page } from 'playwright-core';
 import { patiently, Stopped } from './patience.ts';
 import type { Restored, Searching, Used } from './peers-page.ts';
+import { type Bench, onPhone } from './phone.ts';
 import { until } from './slow-page.ts';
 import type { StudioSize } from './studio.ts';
 import type { Figure } from './table.ts';
@@ -21,11 +20,9 @@ interface Work {
 }
 
 /** Does the same work with our store and with general ones, in the same browser, one after another; ratios below 1 are ours ahead. */
-export async function benchPeers(url: string, chrome: string, whole: StudioSize, tenth: StudioSize): Promise<readonly Figure[]> {
-  const profile = makeProfile();
-  const context = await chromium.launchPersistentContext(profile, { executablePath: chrome, args: quietFlags });
-  const inPage: InPage = (ms, job) => freshPage(context, url, ms, job);
-  try {
+export function benchPeers(bench: Bench, whole: StudioSize, tenth: StudioSize): Promise<readonly Figure[]> {
+  return onPhone(bench, async (context) => {
+    const inPage: InPage = (ms, job) => freshPage(context, bench.url, ms, job);
     const ours = await ownWork(inPage, whole);
     const names = await inPage(PATIENCE_MS, (page) => page.evaluate(() => window.peers.names));
     if (names instanceof Stopped) throw new Error(names.says);
@@ -38,10 +35,7 @@ export async function benchPeers(url: string, chrome: string, whole: StudioSize,
     const asked = await inPage(PATIENCE_MS, (page) => page.evaluate((s) => window.peers.searches(s), whole));
     if (asked instanceof Stopped) throw new Error(asked.says);
     return [...figures, ...searches(asked.ours, asked.mini)];
-  } finally {
-    await context.close();
-    removeProfile(profile);
-  }
+  });
 }
 
 type InPage = <T>(ms: number, job: (page: Page) => Promise<T>) => Promise<T | Stopped>;
@@ -72,7 +66,7 @@ async function peerWork(inPage: InPage, at: number, name: string, whole: StudioS
   const restored = await restore(whole);
   // The rest of the work is then done beside fewer entries, which is to that store's advantage.
   const size = restored instanceof Stopped ? tenth : whole;
-  const instead = size === tenth ? await restore(tenth) : restored;
+  const instead = restored instanceof Stopped ? await restore(tenth) : restored;
   const filled =
     instead instanceof Stopped
       ? instead
