@@ -11,6 +11,12 @@ export interface Worked {
   readonly replace: Seen;
 }
 
+/**
+ * A hundred thousand entries are some 20 MB of text and 100 MB as records, which the worker and the page both have for a while; the rest is for
+ * pictures on their way and for what is not yet swept up. A phone gives a page several times that (from memory).
+ */
+const PAGE_MB = 350;
+
 const MB = (bytes: number) => (bytes / 1e6).toFixed(0);
 const DOING = { write: 'made and read back', open: 'looked at', replace: 'put in the place of another' } as const;
 
@@ -39,6 +45,7 @@ function figuresOf(doing: keyof typeof DOING, half: Worked, whole: Worked): read
       name: `${what}: memory of the page`,
       value: pages / 1e6,
       unit: 'MB',
+      bound: PAGE_MB,
       note: `${MB(half[doing].grown.pages)} MB with half of them; the browser besides ${MB(rest)} and ${MB(half[doing].grown.rest)} MB`,
     },
     { name: `${what}: memory against half as many`, value: pages / half[doing].grown.pages, unit: '×', bound: 1.3 },

@@ -91,9 +91,9 @@ function said({ name, restored, used, beside: entries }: Work): string {
 const WHY = {
   restoring: 'ours also sums every entry and writes that sum',
   loading: 'ours also finds out what stands in each place',
-  finding: 'ours also ranks what it finds',
+  finding: 'ours also looks inside words and among label codes, and ranks what it finds',
   logging: 'ours also plans, checks every field and sums the entry before it is shown, and looks for other tabs within the write',
-  slip: 'ours compares with every word there is, so that none goes without an answer',
+  slip: 'ours compares with every word there is, and nine in ten are label codes; but none goes without an answer',
 } as const;
 
 function ratio(name: string, ours: number, theirs: number, why: string, more = ''): Figure {

@@ -1,7 +1,7 @@
 import PouchDB from 'pouchdb-browser';
 import type { Peer, Row } from './peer.ts';
 
-/** Documents written in one `bulkDocs`, which its guide advises for many; of 500, 1,000 and 5,000 this was the quickest. */
+/** Documents written in one `bulkDocs`, which its guide advises for many. Its users report some hundreds to a few thousand at a time as the quickest. */
 const AT_ONCE = 1000;
 
 export const pouch: Peer = {
