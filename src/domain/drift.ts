@@ -19,10 +19,22 @@ const LEAST_SHARE = 0.02;
 /** Waxes that a record counts for at most: how much a run may vary around it. */
 const STEADY = 30;
 /**
- * The sum from which the rise is told. A steady mould comes so far falsely in less than 1 of 200 runs, and odds that have tripled from 1 in
+ * The sum from which the rise is told. A steady mould comes so far falsely in less than 1 of 200 runs as long as it spoils no more than 30 in 100, and odds that have tripled from 1 in
  * 10 are mostly told within five: both simulated in the tests.
  */
-export const ALARM = 3.5;
+export const ALARM = 3.7;
+/** Of steady moulds that spoil up to this share, less than 1 run in so many is told falsely: simulated in the tests. Above half, odds say less. */
+const FALSE_ALARMS = [
+  { share: 0.3, runs: 200 },
+  { share: 0.5, runs: 150 },
+  { share: 0.6, runs: 125 },
+] as const;
+
+/** Runs of a steady mould of which at most one is told falsely; undefined above the shares that were tried. */
+export function runsToFalseAlarm(share: number): number | undefined {
+  return FALSE_ALARMS.find((each) => share <= each.share)?.runs;
+}
+
 /** Waxes before which a mould has no record of its own to compare with. */
 export const OWN_WAXES = 40;
 

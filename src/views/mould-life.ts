@@ -1,4 +1,5 @@
 import type { MouldId } from '../domain/brand.ts';
+import { runsToFalseAlarm } from '../domain/drift.ts';
 import type { WaxFault } from '../domain/fault.ts';
 import { FAULT_CAUSES } from '../domain/fault-causes.ts';
 import { isLivingMould, kindsLeftTo } from '../domain/last-of-kind.ts';
@@ -26,6 +27,8 @@ export interface MouldLife {
   readonly restsOn: string;
   readonly isLast?: string;
   readonly rejects?: Fact;
+  /** How far a sign of rising rejects is to be trusted. */
+  readonly trust?: string;
   /** Causes to try, when rejects are rising. */
   readonly causes: readonly { readonly fault: WaxFault; readonly causes: (typeof FAULT_CAUSES)[WaxFault] }[];
 }
@@ -58,6 +61,7 @@ export function mouldLifeOf(shelf: Shelf, id: MouldId, isDrifting: boolean): Mou
         }
       : {}),
     ...(rejects ? { rejects } : {}),
+    ...(isDrifting ? { trust: trustIn(mould) } : {}),
     causes: isDrifting ? causesFor(mould) : [],
   };
 }
@@ -93,6 +97,15 @@ function rejectFact({ good, rejects }: Mould): Fact | undefined {
     name: 'Rejects',
     says: `${percent(rejects / made)} % of ${sayNumber(made)} waxes; by chance alone its true share may be ${percent(low)} to ${percent(high)} % (90 %)`,
   };
+}
+
+/** By its record before the rise. */
+function trustIn({ good, rejects, drift }: Mould): string {
+  const before = good + rejects - (drift?.waxes ?? 0);
+  const runs = runsToFalseAlarm(before > 0 ? (rejects - (drift?.rejects ?? 0)) / before : 0);
+  return runs === undefined
+    ? 'It spoils so many that a rise is hard to tell from chance.'
+    : `Of a mould that is as ever, this is said by chance in less than 1 run of ${runs}.`;
 }
 
 /** The two faults it is thrown out for most. */

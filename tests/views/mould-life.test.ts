@@ -46,7 +46,10 @@ describe('what the page of a mould says of its life', () => {
 
   it('names the causes to try for its worst faults only while its rejects rise', () => {
     expect(mouldLifeOf(shelf, young.id, true)?.causes.map(({ fault }) => fault)).toEqual(['flash', 'sink']);
-    expect(mouldLifeOf(shelf, young.id, false)?.causes).toEqual([]);
+    expect(mouldLifeOf(shelf, young.id, true)?.trust).toBe('Of a mould that is as ever, this is said by chance in less than 1 run of 200.');
+    const none = mouldLifeOf(shelf, young.id, false);
+    expect(none).toMatchObject({ causes: [] });
+    expect(none?.trust).toBeUndefined();
   });
 
   it('gives shots left with their spread, and never a certainty', () => {

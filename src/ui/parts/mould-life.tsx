@@ -73,6 +73,7 @@ function Causes({ life }: { life: MouldLife }) {
   return (
     <section class="card life-card">
       <h2>Before you blame the mould</h2>
+      {life.trust && <p class="field-hint">{life.trust}</p>}
       {life.causes.map(({ fault, causes }) => (
         <div key={fault}>
           <h3>{fault}</h3>
