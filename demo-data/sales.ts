@@ -54,7 +54,7 @@ const LATE_WANTS: readonly (readonly [string, string, string, number, string, st
   ['Shoe buckle, square', '60 mm', 'pewter', 180, '2027-01-15', 'Fairlight Film Props'],
   ['Coiled serpent ring', 'P', 'silver', 40, '2026-12-18', 'Gullhaven Museum shop'],
   ['Coiled serpent ring', 'N', 'silver', 12, '2026-12-18', 'Gullhaven Museum shop'],
-  ['Ivy-leaf pendant', '25 mm', 'bronze', 60, '2026-12-11', 'Market stall'],
+  ['Ivy-leaf pendant', '25 mm', 'bronze', 160, '2026-12-11', 'Market stall'],
   ['Crescent harness mount', '48 mm', 'brass', 45, '2027-02-12', 'Old Granary Theatre'],
 ];
 const LATE_WANTS_SEED = 1118;
