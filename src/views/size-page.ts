@@ -1,10 +1,10 @@
 import { generationOf } from '../domain/lineage/generation.ts';
 import { isKin } from '../domain/lineage/kin.ts';
 import { sayCount, sayLength, sayNumber } from '../domain/measure-words.ts';
-import { type Mould, type Shelf, thingOf } from '../domain/shelf.ts';
+import { type Mould, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { type Expected, expectedCastings, rungOf, smallerThanLabel } from '../domain/size/expected.ts';
 import { isPlausible, pairsOf } from '../domain/size/learn.ts';
-import { isPoured } from '../domain/size/step.ts';
+import { isPoured, sizeTakenFrom } from '../domain/size/step.ts';
 import { titleOf } from '../domain/title.ts';
 import { lengthIn, type Units } from '../domain/units.ts';
 
@@ -37,6 +37,10 @@ export interface MouldSize {
   /** That castings come out nearer to a smaller size than to the label. */
   readonly smaller?: string;
   readonly rests: string;
+  /** In place of a figure for each metal, as long as so little is known that they hardly differ. */
+  readonly plain?: string;
+  /** Masters on the way that were built from several pieces, and the piece each has its size from. */
+  readonly taken: readonly { readonly says: string; readonly title: string; readonly thing?: Thing }[];
 }
 
 /** What a mould's castings come out as in each metal, what was lost since the original, and how large the next master has to be. */
@@ -51,14 +55,35 @@ export function mouldSize(shelf: Shelf, mould: Mould, units: Units): MouldSize {
   const readings = Math.max(0, ...all.map((each) => each.readings));
   const rests = readings > 0 ? `Rests on ${sayCount(readings, 'reading')} of yours.` : 'Rests on common figures: nothing was measured yet.';
   const poured = isPoured(shelf, mould) ? ' Metal is poured straight into it, so no wax shrinks.' : '';
+  const isThin = first?.size === undefined && readings === 0 && !metalsSaid(shelf, mould);
+  const figures = isThin
+    ? { metals: [], plain: plainly(all) }
+    : { metals: all.map((each) => metalSize(each, rungOf(shelf, mould)?.label, isLeast, units)) };
   return {
     id: mould.id,
     title: titleOf(shelf, mould),
     from: `${from}${poured}`,
-    metals: all.map((each) => metalSize(each, rungOf(shelf, mould)?.label, isLeast, units)),
+    ...figures,
+    taken: takenFrom(shelf, mould),
     ...(smaller ? { smaller: smallerSays(smaller, units) } : {}),
     rests,
   };
+}
+
+const metalsSaid = (shelf: Shelf, { design }: Mould) => (design ? (shelf.things.design.get(design)?.metals?.length ?? 0) > 0 : false);
+
+function plainly(all: readonly Expected[]): string {
+  const lost = all.map((each) => each.percent);
+  const [least, most] = [Math.min(...lost), Math.max(...lost)].map((value) => sayNumber(value, 1));
+  return `Its castings come out ${least === most ? least : `${least} to ${most}`} % smaller than its master, by their metal.`;
+}
+
+function takenFrom(shelf: Shelf, mould: Mould): MouldSize['taken'] {
+  return sizeTakenFrom(shelf, mould).map(({ built, from, pieces }) => {
+    const thing = thingOf(shelf, from);
+    const says = `${titleOf(shelf, built)} was built from ${pieces} pieces. Its size is taken from the first:`;
+    return { says, title: titleOf(shelf, thing), ...(thing ? { thing } : {}) };
+  });
 }
 
 function metalSize(expected: Expected, label: string | undefined, isLeast: boolean, units: Units): MetalSize {

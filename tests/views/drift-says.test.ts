@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { driftSays } from '../../src/views/drift-says.ts';
 import { aMould, aShelf, day } from '../support/builders.ts';
 
-const drift = { since: day('2025-05-20'), waxes: 45, rejects: 9, sign: 3.6 };
+const drift = { since: day('2025-05-20'), waxes: 45, rejects: 9, sign: 3.8 };
 const runs = [{ on: day('2025-06-10'), good: 12, rejects: 3 }];
 const { gradeOn: _, ...unseen } = aMould({ good: 226, rejects: 19, byFault: { bubbles: 2, 'short fill': 9 }, grade: 'sound' });
 

@@ -46,6 +46,41 @@ const mould = shelf.things.mould.get(idOf('mould')) as Mould;
 const inches = { ...SI_UNITS, length: 'in' } as const;
 
 describe('the size a page tells', () => {
+  it('says of which piece a built master has its size', () => {
+    const built = shelfOf([
+      { noun: 'master', is: 'wing', name: 'The wing', kind: 'original' },
+      { noun: 'master', is: 'body', name: 'The body', kind: 'original', lengthMm: 20 },
+      { noun: 'master', is: 'both', name: 'The built one', kind: 'carved', from: [idOf('body'), idOf('wing')] },
+      { noun: 'mould', is: 'of both', master: idOf('both') },
+      { noun: 'mould', is: 'of one', master: idOf('body') },
+      { noun: 'mould', is: 'lost', master: idOf('half') },
+      { noun: 'master', is: 'half', name: 'Half known', from: ['00000000000000000Y', idOf('wing')] },
+    ]);
+    const taken = (of: string) => sizesFor(built, idOf(of), SI_UNITS)[0]?.taken;
+    expect(taken('of both')).toEqual([
+      {
+        says: 'The built one was built from 2 pieces. Its size is taken from the first:',
+        title: 'The body',
+        thing: built.things.master.get(idOf('body')),
+      },
+    ]);
+    expect(taken('of one')).toEqual([]);
+    expect(taken('lost')).toMatchObject([{ title: 'something that is no longer recorded' }]);
+  });
+
+  it('is one sentence of a mould that is only a name, and a figure a metal as soon as anything is known', () => {
+    const thin = shelfOf([
+      { noun: 'mould', is: 'thin', name: 'Some mould' },
+      { noun: 'design', is: 'owl', name: 'Owl', metals: ['bronze'] },
+      { noun: 'mould', is: 'said', design: idOf('owl') },
+    ]);
+    const of = (is: string) => sizesFor(thin, idOf(is), SI_UNITS)[0];
+    expect(of('thin')).toMatchObject({ metals: [], plain: 'Its castings come out 4.9 to 5.2 % smaller than its master, by their metal.' });
+    expect(of('said')?.plain).toBeUndefined();
+    expect(of('said')?.metals).toHaveLength(1);
+    expect(sizesFor(shelf, mould.id, SI_UNITS)[0]?.plain).toBeUndefined();
+  });
+
   it('refuses what is no reading and no ring', () => {
     expect(['0', '-3', '1000000000', 'abc', 'US 99'].map((typed) => typedRing(typed) ?? typedReading(typed, SI_UNITS))).toMatchObject([
       { says: 'A reading is more than nothing.' },

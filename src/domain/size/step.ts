@@ -99,3 +99,15 @@ export function lineUp(shelf: Shelf, thing: Kin): readonly { readonly thing: Kin
   }
   return line;
 }
+
+/** Above a thing, what was built from several pieces, and the first of them, whose size it is taken to have. */
+export function sizeTakenFrom(
+  shelf: Shelf,
+  thing: Kin,
+): readonly { readonly built: Kin; readonly from: string; readonly pieces: number }[] {
+  return lineUp(shelf, thing).flatMap(({ thing: built }) => {
+    const parents = parentsOf(shelf, built);
+    const [from] = parents;
+    return built.noun === 'master' && from !== undefined && parents.length > 1 ? [{ built, from, pieces: parents.length }] : [];
+  });
+}

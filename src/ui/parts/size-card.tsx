@@ -1,6 +1,7 @@
 import { sayMass } from '../../domain/measure-words.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { type MouldSize, readingLines, sizesFor } from '../../views/size-page.ts';
+import { addressOf } from '../address.ts';
 import { to } from '../router.ts';
 import { useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
@@ -57,29 +58,41 @@ function Expects({ size, isOne }: { size: MouldSize; isOne: boolean }) {
           <Mark shape="low" word="comes out small" tone="soon" /> {size.smaller}
         </p>
       )}
-      <table class="sizes">
-        <thead>
-          <tr>
-            <th scope="col">Metal</th>
-            <th scope="col">A casting</th>
-            <th scope="col">Lost since the original</th>
-            <th scope="col">Next master</th>
-          </tr>
-        </thead>
-        <tbody>
-          {size.metals.map(({ metal, casting, since, master }) => (
-            <tr key={metal}>
-              <th scope="row">{metal}</th>
-              <td data-word="A casting">{casting}</td>
-              <td data-word="Lost since the original">{since}</td>
-              <td data-word="Next master">{master}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      {size.plain ? <p>{size.plain}</p> : <Metals size={size} />}
+      {size.taken.map(({ says, title, thing }) => (
+        <p key={says}>
+          {says} {thing ? <a href={addressOf(thing)}>{title}</a> : title}.
+        </p>
+      ))}
       <p class="field-hint">
-        {size.from} {size.rests} ± is one standard deviation.
+        {size.from} {size.rests}
+        {!size.plain && ' ± is one standard deviation.'}
       </p>
     </>
+  );
+}
+
+function Metals({ size }: { size: MouldSize }) {
+  return (
+    <table class="sizes">
+      <thead>
+        <tr>
+          <th scope="col">Metal</th>
+          <th scope="col">A casting</th>
+          <th scope="col">Lost since the original</th>
+          <th scope="col">Next master</th>
+        </tr>
+      </thead>
+      <tbody>
+        {size.metals.map(({ metal, casting, since, master }) => (
+          <tr key={metal}>
+            <th scope="row">{metal}</th>
+            <td data-word="A casting">{casting}</td>
+            <td data-word="Lost since the original">{since}</td>
+            <td data-word="Next master">{master}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
