@@ -14,11 +14,17 @@ export interface Draft<T> {
   readonly startAfresh: () => void;
 }
 
-/** What a form holds, kept at every key stroke, and found again after a reload, a crash or a look elsewhere. */
-export function useDraft<T extends object>(form: string, start: () => T): Draft<T> {
+/**
+ * What a form holds, kept at every key stroke, and found again after a reload, a crash or a look elsewhere. `sound` leaves of what was found
+ * what can be read, where a form is more than texts, figures and marks.
+ */
+export function useDraft<T extends object>(form: string, start: () => T, sound = (kept: T, _start: T): T => kept): Draft<T> {
   const { drafts, today } = useDeps();
   const [found] = useState(() => drafts.read(form));
-  const [values, setValues] = useState<T>(() => fitting(found?.values, start()));
+  const [values, setValues] = useState<T>(() => {
+    const begun = start();
+    return found ? sound(fitting(found.values, begun), begun) : begun;
+  });
   const [keptOn, setKeptOn] = useState(() => (found && found.on < today() ? found.on : undefined));
   const current = useRef(values);
   const set = useCallback(

@@ -44,7 +44,7 @@ export interface Drawing {
 }
 
 export const FRONTS_MAX = 400;
-const SIDE_MAX_MM = 20_000;
+export const SIDE_MAX_MM = 20_000;
 
 export const UNDRAWN = 'The drawing is as it was.';
 

@@ -2,6 +2,7 @@ import type { PlaceId, Sha256 } from '../../domain/brand.ts';
 import { type Drawing, startDrawing } from '../../domain/drawing/drawing.ts';
 import { drawingOf } from '../../domain/drawing/drawing-of.ts';
 import { firstStep, type Steps } from '../../domain/drawing/history.ts';
+import { keptDrawing, keptSteps } from '../../domain/drawing/kept.ts';
 import { formProblem } from '../../domain/form-problem.ts';
 import type { SaveDrawing } from '../../domain/plans/save-drawing.ts';
 import type { Problem } from '../../domain/problem.ts';
@@ -47,6 +48,14 @@ export function startDraw(shelf: Shelf, cabinet: Place | undefined): DrawDraft {
     photoAcross: 0,
     photoDown: 0,
   };
+}
+
+/** Of a draft that was found again, what can be read: a damaged drawing is as it was some steps before, or begun afresh. */
+export function soundDraw(found: DrawDraft, start: DrawDraft): DrawDraft {
+  const [steps, begun] = [keptSteps(found.steps), keptDrawing(found.begun)];
+  // What is taken out is told from what it was begun with.
+  if (!steps || !begun) return start;
+  return { ...found, steps, begun, taken: found.taken.filter((sha) => typeof sha === 'string') };
 }
 
 function roomOf(shelf: Shelf, cabinet: Place | undefined): PlaceId | undefined {

@@ -10,7 +10,7 @@ import { isProblem } from '../../domain/problem.ts';
 import type { Place } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { heldInFronts } from '../../views/drawing-holds.ts';
-import { type DrawDraft, drawCommand, startDraw } from '../drawing/draft.ts';
+import { type DrawDraft, drawCommand, soundDraw, startDraw } from '../drawing/draft.ts';
 import { KEYS, merged, type SheetName } from '../drawing/keys.ts';
 import { sizeInWords } from '../drawing/size-words.ts';
 import { useDrawing } from '../drawing/use-drawing.ts';
@@ -62,7 +62,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const shelf = useShelf();
   const units = useUnits();
   const save = useSave();
-  const draft = useDraft<DrawDraft>(inUnits(`draw:${cabinet?.id ?? 'new'}`, units), () => startDraw(shelf, cabinet));
+  const draft = useDraft<DrawDraft>(inUnits(`draw:${cabinet?.id ?? 'new'}`, units), () => startDraw(shelf, cabinet), soundDraw);
   const { values, set, clear } = draft;
   const easel = useDrawing(values.steps, (steps) => set({ steps }));
   const [sheet, setSheet] = useState<SheetName | 'leave' | undefined>();

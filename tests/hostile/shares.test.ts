@@ -1,0 +1,69 @@
+import { beforeEach, expect, test, vi } from 'vitest';
+import { keepShared } from '../../sw/shared-pictures.ts';
+import { DRAWS } from '../support/amount.ts';
+import { Mutator } from '../support/mutate.ts';
+
+vi.mock('workbox-routing', () => ({ registerRoute: () => undefined }));
+
+const SCOPE = 'https://host.example/studio/';
+const TYPES = ['image/jpeg', 'image/png', 'image/svg+xml', 'image/', 'IMAGE/PNG', 'application/zip', 'text/plain', '', 'image/jpeg; x="'];
+const NAMES = ['a.jpg', 'studio.zip', '../../etc', '', '\u202egpj.exe', 'x'.repeat(4000), 'con', 'a\u0000.png'];
+const ZIP = [0x50, 0x4b, 3, 4, 20, 0];
+
+let room: number;
+let kept: Response[];
+beforeEach(() => {
+  vi.stubGlobal('caches', {
+    open: async () => ({
+      put: async (_: string, response: Response) => {
+        if (kept.length >= room) throw new DOMException('no room', 'QuotaExceededError');
+        kept.push(response);
+      },
+    }),
+  });
+});
+
+/** A file that says it is so large without being it. */
+function large(name: string, type: string): File {
+  const file = new File([new Uint8Array(ZIP)], name, { type });
+  Object.defineProperty(file, 'size', { value: 100_000_000 });
+  return file;
+}
+
+/** A form as any app may post it: fields of any name, texts among the files, none at all, or no form. */
+function anyShare(mutator: Mutator): { readonly request: Request; readonly files: number } {
+  if (mutator.below(12) === 0) {
+    const body = mutator.text(['--x\r\nContent-Disposition: form-data; name="pictures"; filename="a.jpg"\r\n\r\nabc\r\n--x--']);
+    return {
+      request: new Request(SCOPE, { method: 'POST', body, headers: { 'content-type': 'multipart/form-data; boundary=x' } }),
+      files: -1,
+    };
+  }
+  const form = new FormData();
+  const files = mutator.one([0, 1, 2, 60]);
+  for (let i = 0; i < files; i++) {
+    const [name, type] = [mutator.one(NAMES), mutator.one(TYPES)];
+    const bytes = new Uint8Array(mutator.one([[], ZIP, [0xff, 0xd8, 0xff], [...'<svg onload=x>'].map((c) => c.charCodeAt(0))]));
+    form.append(
+      mutator.one(['pictures', 'other', '__proto__']),
+      mutator.below(9) === 0 ? large(name, type) : new File([bytes], name, { type }),
+    );
+  }
+  form.append('title', mutator.one(NAMES));
+  return { request: { formData: async () => form } as Request, files };
+}
+
+test('whatever is shared, the screen opens; pictures are kept, and all else is told of by its number', async () => {
+  for (let i = 0; i < Math.min(DRAWS, 10_000); i++) {
+    const mutator = new Mutator(i);
+    [kept, room] = [[], mutator.one([0, 3, 1000])];
+    const { request, files } = anyShare(mutator);
+    const answer = await keepShared(request, SCOPE, 1);
+    expect(answer.status).toBe(303);
+    const [, refused = '0'] =
+      /^https:\/\/host\.example\/studio\/#\/shared(?:\?refused=(\d+))?$/.exec(answer.headers.get('location') ?? '') ?? [];
+    if (files >= 0) expect(kept.length + Number(refused)).toBe(files);
+    expect(kept.length).toBeLessThanOrEqual(20);
+    for (const response of kept) expect(response.headers.get('content-type')).toMatch(/^image\//);
+  }
+});
