@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 /** From each part of the app: the parts (or single files) and the packages it may import. `main.tsx` may import everything. */
 const table: Readonly<Record<string, { readonly parts: readonly string[]; readonly packages: readonly string[] }>> = {
   'src/domain': { parts: ['src/domain'], packages: ['date-fns', 'papaparse', 'fastest-levenshtein', 'uqr', '@dagrejs/dagre'] },
-  'src/worker': { parts: ['src/worker', 'src/domain'], packages: ['fflate'] },
+  'src/worker': { parts: ['src/worker', 'src/domain'], packages: ['fflate', 'zxing-wasm'] },
   'src/store': { parts: ['src/store', 'src/domain'], packages: ['dexie'] },
   'src/device': {
     parts: ['src/device', 'src/domain', 'src/worker/protocol.ts', 'sw/messages.ts', 'demo-data'],

@@ -34,6 +34,7 @@ const decoder = makeDecoder();
 
 /** Shows the camera in the video and reads labels from it until stopped. `deviceId` is the camera chosen before. */
 export async function scanLabels(video: HTMLVideoElement, listener: ScanListener, deviceId?: string): Promise<Scanning | Problem> {
+  decoder.warm();
   const camera = await openCamera({ facing: 'environment', ...(deviceId ? { deviceId } : {}) });
   if (isProblem(camera)) return camera;
   const listen = makeListening();

@@ -35,7 +35,7 @@ export interface ReadPicture {
 }
 
 /** The symbols in a picture file; a Problem when it is too large, no picture, or shows none. */
-export async function decodePicture(file: Blob, decoder: Decoder): Promise<ReadPicture | Problem> {
+export async function decodePicture(file: Blob, decoder: Pick<Decoder, 'decode'>): Promise<ReadPicture | Problem> {
   if (file.size > PICTURE_MAX) {
     return problem(
       `That file is too large for a picture of a label (${Math.round(file.size / 1e6)} MB).`,
@@ -69,7 +69,7 @@ export async function decodePicture(file: Blob, decoder: Decoder): Promise<ReadP
 }
 
 /** Corners as shares of the picture as it was given, whatever it was looked at as. */
-async function seenAt(bitmap: ImageBitmap, look: Look, decoder: Decoder): Promise<readonly Sighting[] | Problem> {
+async function seenAt(bitmap: ImageBitmap, look: Look, decoder: Pick<Decoder, 'decode'>): Promise<readonly Sighting[] | Problem> {
   const image = draw(bitmap, look);
   const seen = image ? await decoder.decode(image, true) : [];
   if (!image || isProblem(seen)) return seen;

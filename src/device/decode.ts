@@ -1,13 +1,18 @@
 import { type Problem, problem } from '../domain/problem.ts';
 import type { Sighting } from '../domain/sighting.ts';
+import type { LabelPicture } from '../worker/protocol.ts';
 import { openPlatformReader } from './platform-reader.ts';
 
-/** The QR symbols in an image. A thorough look takes longer, and may find several. */
-export type Decode = (image: ImageData, isThorough: boolean) => Promise<readonly Sighting[]>;
+export type { LabelPicture };
+
+/** The QR symbols in a picture. A thorough look takes longer. */
+export type Decode = (picture: LabelPicture, isThorough: boolean) => Promise<readonly Sighting[]>;
 
 export interface Decoder {
-  /** What was found, nothing being an empty list. A Problem when there is no decoder to be had at all. */
-  decode(image: ImageData, isThorough?: boolean): Promise<readonly Sighting[] | Problem>;
+  /** Loads what reads labels, so that the first look does not wait for it. */
+  warm(): void;
+  /** What was found, nothing being an empty list. A Problem when there is no decoder to be had at all. The picture is used up. */
+  decode(picture: LabelPicture, isThorough?: boolean): Promise<readonly Sighting[] | Problem>;
 }
 
 async function openOwn(): Promise<Decode> {
@@ -23,11 +28,12 @@ export function makeDecoder(open = { platform: openPlatformReader, own: openOwn 
   let platform: Promise<Decode | null> | undefined;
   let own: Promise<Decode> | undefined;
 
-  async function fromOwn(image: ImageData, isThorough: boolean): Promise<readonly Sighting[] | Problem> {
+  async function fromOwn(picture: LabelPicture, isThorough: boolean): Promise<readonly Sighting[] | Problem> {
     own ??= open.own();
     try {
-      return await (await own)(image, isThorough);
+      return await (await own)(picture, isThorough);
     } catch {
+      letGo(picture);
       // Asked for again next time: the file may have been out of reach only for now.
       own = undefined;
       return problem('The part that reads labels could not be loaded.', 'Type the code, or try again when there is a network.');
@@ -35,17 +41,30 @@ export function makeDecoder(open = { platform: openPlatformReader, own: openOwn 
   }
 
   return {
-    async decode(image, isThorough = false) {
+    warm() {
+      platform ??= open.platform();
+      own ??= open.own();
+      // What is out of reach is told by the look that needs it.
+      own.catch(() => undefined);
+    },
+    async decode(picture, isThorough = false) {
       platform ??= open.platform();
       const quick = await platform;
-      if (!quick) return fromOwn(image, isThorough);
+      if (!quick) return fromOwn(picture, isThorough);
       try {
-        const seen = await quick(image, isThorough);
-        return seen.length > 0 || !isThorough ? seen : fromOwn(image, isThorough);
+        const seen = await quick(picture, isThorough);
+        if (seen.length === 0 && isThorough) return fromOwn(picture, isThorough);
+        letGo(picture);
+        return seen;
       } catch {
         platform = Promise.resolve(null);
-        return fromOwn(image, isThorough);
+        return fromOwn(picture, isThorough);
       }
     },
   };
+}
+
+/** A camera hands out few frames at a time, and no more until they are closed. */
+function letGo(picture: LabelPicture): void {
+  if (!('data' in picture)) picture.close();
 }

@@ -1,22 +1,39 @@
-import { prepareZXingModule, type ReaderOptions, readBarcodes } from 'zxing-wasm/reader';
 import wasmUrl from 'zxing-wasm/reader/zxing_reader.wasm?url';
 import type { Sighting } from '../domain/sighting.ts';
+import type { LookReply, LookRequest } from '../worker/protocol.ts';
 import type { Decode } from './decode.ts';
-import { lookAt } from './second-look.ts';
 
-/** The app's own decoder, some 400 kB on the wire; only ever imported when a label is to be read. Rejects when its wasm can't be had. */
-export async function openOwnReader(): Promise<Decode> {
-  // Without locateFile the module fetches its wasm from another site, which an offline phone and the page's policy both refuse.
-  await prepareZXingModule({ overrides: { locateFile: () => wasmUrl }, fireImmediately: true });
-  return (image, isThorough) => lookAt(image, isThorough, read);
+/** Enough for the decoder to go through its ways once, px. */
+const FIRST_SIDE = 64;
+
+interface Asked {
+  readonly resolve: (seen: readonly Sighting[]) => void;
+  readonly reject: (why: Error) => void;
 }
 
-async function read(image: ImageData, settings: ReaderOptions): Promise<readonly Sighting[]> {
-  const found = await readBarcodes(image, settings);
-  return found
-    .filter((symbol) => symbol.isValid)
-    .map(({ text, position: { topLeft, topRight, bottomRight, bottomLeft } }) => ({
-      text,
-      corners: [topLeft, topRight, bottomRight, bottomLeft].map(({ x, y }) => ({ x: x / image.width, y: y / image.height })),
-    }));
+/** The app's own decoder in a worker of its own, so that no look holds the page up. Rejects, as do its looks, when it can't be had. */
+export async function openOwnReader(): Promise<Decode> {
+  const worker = new Worker(new URL('../worker/label-reader.ts', import.meta.url), { type: 'module' });
+  const waiting = new Map<number, Asked>();
+  let looks = 0;
+  const giveUp = () => {
+    worker.terminate();
+    for (const { reject } of waiting.values()) reject(new Error('the reader of labels failed'));
+    waiting.clear();
+  };
+  worker.onerror = giveUp;
+  worker.onmessage = ({ data: { look, seen } }: MessageEvent<LookReply>) => {
+    if (!seen) return giveUp();
+    waiting.get(look)?.resolve(seen);
+    waiting.delete(look);
+  };
+  const decode: Decode = (picture, isThorough) =>
+    new Promise((resolve, reject) => {
+      looks += 1;
+      waiting.set(looks, { resolve, reject });
+      const handed = 'data' in picture ? picture.data.buffer : picture;
+      worker.postMessage({ look: looks, wasmUrl, picture, isThorough } satisfies LookRequest, [handed]);
+    });
+  await decode(new ImageData(FIRST_SIDE, FIRST_SIDE), true);
+  return decode;
 }

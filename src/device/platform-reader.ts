@@ -1,5 +1,5 @@
 import type { Point, Sighting } from '../domain/sighting.ts';
-import type { Decode } from './decode.ts';
+import type { Decode, LabelPicture } from './decode.ts';
 
 interface Detected {
   readonly rawValue: string;
@@ -7,7 +7,7 @@ interface Detected {
 }
 
 interface DetectorClass {
-  new (options: { formats: readonly string[] }): { detect(image: ImageData): Promise<readonly Detected[]> };
+  new (options: { formats: readonly string[] }): { detect(picture: LabelPicture): Promise<readonly Detected[]> };
   getSupportedFormats(): Promise<readonly string[]>;
 }
 
@@ -19,13 +19,15 @@ export async function openPlatformReader(): Promise<Decode | null> {
     // Chromium on Android without the vendor's services has the class, but an empty list here.
     if (!(await Detector.getSupportedFormats()).includes('qr_code')) return null;
     const detector = new Detector({ formats: ['qr_code'] });
-    return async (image) =>
-      (await detector.detect(image)).map(
+    return async (picture) => {
+      const [wide, tall] = 'data' in picture ? [picture.width, picture.height] : [picture.displayWidth, picture.displayHeight];
+      return (await detector.detect(picture)).map(
         ({ rawValue, cornerPoints = [] }): Sighting => ({
           text: rawValue,
-          corners: cornerPoints.map(({ x, y }) => ({ x: x / image.width, y: y / image.height })),
+          corners: cornerPoints.map(({ x, y }) => ({ x: x / wide, y: y / tall })),
         }),
       );
+    };
   } catch {
     return null;
   }

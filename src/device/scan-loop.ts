@@ -1,10 +1,10 @@
 import { isProblem, type Problem } from '../domain/problem.ts';
 import type { Sighting } from '../domain/sighting.ts';
-import type { Decoder } from './decode.ts';
+import type { Decoder, LabelPicture } from './decode.ts';
 
 export interface ScanLoop {
   readonly video: HTMLVideoElement;
-  readonly decoder: Decoder;
+  readonly decoder: Pick<Decoder, 'decode'>;
   /** What one look saw, perhaps nothing; the loop goes on until `stop`. */
   readonly onLook: (seen: readonly Sighting[]) => void;
   /** There is no decoder; the loop has ended. */
@@ -13,38 +13,26 @@ export interface ScanLoop {
   readonly everyMs?: number;
 }
 
-/** Long side of the image that is looked at, px: a label held at arm's length still has some 4 px to a module. */
+/** Long side of the image that is looked at where the page has to draw it, px. The worker makes frames as small. */
 const LONG_SIDE = 1280;
 /** One look in so many is a thorough one. */
 const THOROUGH_EVERY = 4;
 
 /** Looks at a running video again and again, one look at a time. Returns how to stop it; after that nothing is called any more. */
 export function startScanLoop({ video, decoder, onLook, onProblem, everyMs = 120 }: ScanLoop): () => void {
-  const canvas = document.createElement('canvas');
-  const paint = canvas.getContext('2d', { willReadFrequently: true });
   let stopped = false;
   let looks = 0;
   let hasSeen = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let frame: number | undefined;
 
-  function grab(): ImageData | null {
-    const { videoWidth, videoHeight } = video;
-    if (!paint || videoWidth === 0 || videoHeight === 0) return null;
-    const scale = Math.min(1, LONG_SIDE / Math.max(videoWidth, videoHeight));
-    const [width, height] = [Math.round(videoWidth * scale), Math.round(videoHeight * scale)];
-    if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
-    paint.drawImage(video, 0, 0, width, height);
-    return paint.getImageData(0, 0, width, height);
-  }
-
   async function look(): Promise<void> {
     if (stopped) return;
     const started = performance.now();
-    const image = grab();
-    if (image) {
+    const picture = grab(video);
+    if (picture) {
       looks += 1;
-      const seen = await decoder.decode(image, hasSeen || looks % THOROUGH_EVERY === 0);
+      const seen = await decoder.decode(picture, hasSeen || looks % THOROUGH_EVERY === 0);
       if (stopped) return;
       if (isProblem(seen)) {
         onProblem(seen);
@@ -68,4 +56,28 @@ export function startScanLoop({ video, decoder, onLook, onProblem, everyMs = 120
     clearTimeout(timer);
     if (frame !== undefined) video.cancelVideoFrameCallback(frame);
   };
+}
+
+/** What the video shows now, or null while it shows nothing: the frame itself, which costs the page no more than a handle, or else a drawing of it. */
+function grab(video: HTMLVideoElement): LabelPicture | null {
+  if (video.videoWidth === 0 || video.videoHeight === 0) return null;
+  if (typeof VideoFrame !== 'function' || typeof OffscreenCanvas !== 'function') return draw(video);
+  try {
+    return new VideoFrame(video);
+  } catch {
+    return draw(video);
+  }
+}
+
+let canvas: HTMLCanvasElement | undefined;
+
+function draw(video: HTMLVideoElement): ImageData | null {
+  const scale = Math.min(1, LONG_SIDE / Math.max(video.videoWidth, video.videoHeight));
+  const [width, height] = [Math.round(video.videoWidth * scale), Math.round(video.videoHeight * scale)];
+  canvas ??= document.createElement('canvas');
+  if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
+  const paint = canvas.getContext('2d', { willReadFrequently: true });
+  if (!paint) return null;
+  paint.drawImage(video, 0, 0, width, height);
+  return paint.getImageData(0, 0, width, height);
 }

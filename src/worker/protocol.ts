@@ -10,9 +10,11 @@ import type { Picture } from '../domain/lineage/layout.ts';
 import type { DoubtFrom, Trace } from '../domain/lineage/trace.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Problem } from '../domain/problem.ts';
+import type { Sighting } from '../domain/sighting.ts';
 import type { LifeSum } from '../domain/survival/life-sums.ts';
 import type { Packed } from '../domain/survival/packed.ts';
 import type { Posterior } from '../domain/survival/posterior.ts';
+import type { Picture as LabelPicture } from './grey.ts';
 
 /** What the first rows of a list show, before anything is planned. */
 export interface ListHead {
@@ -96,3 +98,19 @@ export type Reply =
   | { readonly progress: Progress }
   | { readonly entries: readonly Entry[] }
   | { readonly answer: Jobs[JobName]['gives'] | Problem };
+
+export type { LabelPicture };
+
+/** One look for labels, asked of the worker that reads them. It loads its wasm from the address at the first. */
+export interface LookRequest {
+  readonly look: number;
+  readonly wasmUrl: string;
+  readonly picture: LabelPicture;
+  readonly isThorough: boolean;
+}
+
+export interface LookReply {
+  readonly look: number;
+  /** Null when it cannot look at all. */
+  readonly seen: readonly Sighting[] | null;
+}

@@ -8,7 +8,7 @@ vi.mock('../../src/device/camera.ts', () => ({
   listCameras: async () => [],
   openCamera: async () => ({ stream: { getVideoTracks: () => [] }, stop: stopped }),
 }));
-vi.mock('../../src/device/decode.ts', () => ({ makeDecoder: () => ({}) }));
+vi.mock('../../src/device/decode.ts', () => ({ makeDecoder: () => ({ warm: () => undefined }) }));
 vi.mock('../../src/device/scan-loop.ts', () => ({ startScanLoop: () => () => undefined }));
 vi.mock('../../src/device/wake-lock.ts', () => ({ stayAwake: () => letSleep }));
 afterEach(() => vi.clearAllMocks());

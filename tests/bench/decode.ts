@@ -1,10 +1,9 @@
 import jsqr from 'jsqr';
-import { QUICK_LOOK } from '../../src/device/reader-settings.ts';
 import { chance } from '../support/chance.ts';
 import { drawCodes } from '../support/codes.ts';
 import { HARDSHIPS, hardPicture } from '../support/label-hardships.ts';
 import { type LabelForm, labelModules, toImageData } from '../support/label-picture.ts';
-import { readAsScanned, readImage } from '../support/reader.ts';
+import { readAsScanned, readAtOneLook, readByDefaults } from '../support/reader.ts';
 
 export interface DecodeRow {
   readonly category: string;
@@ -21,9 +20,9 @@ export interface DecodeRow {
 /** The app's quick look, the app as it scans, and what others make of the very same pictures. */
 export const OURS = 'as scanned';
 const READERS: Readonly<Record<string, (image: ImageData) => Promise<readonly string[]>>> = {
-  quick: (image) => readImage(image, QUICK_LOOK),
+  quick: (image) => readAtOneLook(image),
   [OURS]: readAsScanned,
-  'zxing-wasm’s defaults': (image) => readImage(image, { formats: ['QRCode'] }),
+  'zxing-wasm’s defaults': readByDefaults,
   // Its option is kept in a default that all later calls share, so that it has to be given every time.
   jsqr: async ({ data, width, height }) => {
     const found = jsqr(data, width, height, { inversionAttempts: 'attemptBoth' });

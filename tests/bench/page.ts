@@ -1,4 +1,3 @@
-import { makeDecoder } from '../../src/device/decode.ts';
 import type { Day } from '../../src/domain/brand.ts';
 import type { Entry } from '../../src/domain/entry.ts';
 import { makeJournal, parseJournal } from '../../src/domain/journal.ts';
@@ -8,9 +7,7 @@ import type { Thing } from '../../src/domain/shelf.ts';
 import { type Keeper, openKeeper } from '../../src/store/keeper.ts';
 import { MouldkeepDb } from '../../src/store/schema.ts';
 import { thingsOf } from '../../src/store/shelf-rows.ts';
-import { chance } from '../support/chance.ts';
-import { drawCodes } from '../support/codes.ts';
-import { labelModules, paintLabel, toImageData } from '../support/label-picture.ts';
+import { answerLabel } from './answer-label.ts';
 import { bigFamily } from './family.ts';
 import { type LifeTimes, timeLife } from './life.ts';
 import { takePhotos } from './photos.ts';
@@ -140,27 +137,7 @@ const bench = {
     return await timeLife(shelf);
   },
 
-  /** Median of reading a clear label in a frame of 1280 × 720 as the scan loop does: grabbed, read, and looked at for its neighbours. Gives ms. */
-  async answerLabel(times: number): Promise<number> {
-    const decoder = makeDecoder();
-    const [code = ''] = drawCodes(1, chance(5));
-    const { width, height, data } = toImageData(paintLabel(labelModules(code, '2-H'), { width: 1280, height: 720, side: 360, turn: 9 }));
-    const frame = await createImageBitmap(new ImageData(new Uint8ClampedArray(data), width, height));
-    const canvas = Object.assign(document.createElement('canvas'), { width, height });
-    const paint = canvas.getContext('2d', { willReadFrequently: true });
-    if (!paint) throw new Error('there is nothing to paint on');
-    const each: number[] = [];
-    for (let i = 0; i <= times; i++) {
-      const began = performance.now();
-      paint.drawImage(frame, 0, 0);
-      const image = paint.getImageData(0, 0, width, height);
-      const seen = await decoder.decode(image);
-      each.push(performance.now() - began);
-      if (isProblem(seen) || seen[0]?.text !== code) throw new Error('the label was not read');
-    }
-    // The first time loads the decoder.
-    return median(each.slice(1));
-  },
+  answerLabel,
 
   /** Median of the bare act: one row added in a strict-durability transaction. Gives ms. */
   async bareRow(times: number): Promise<number> {

@@ -270,3 +270,36 @@ test('a cabinet taken out for good sends what is in it elsewhere, in one action'
   await page.locator('.contents-count').getByText('empty', { exact: true }).waitFor({ state: 'detached' });
   app.assertQuiet();
 });
+
+test('a drawing that was damaged where it is kept opens as it was a step before; one that cannot be read is begun afresh', async () => {
+  app = await openApp({ path: '?demo#/draw/new' });
+  const { page } = app;
+  const cut = async () => {
+    await page.locator('.draw-one').first().click();
+    await tap(page, 'Cut');
+    await tap(page, 'Side by side: one more');
+    await tap(page, /^Cut it in/);
+  };
+  await told(page, 'This is the whole front.');
+  await cut();
+  await expect.poll(() => drawn(page)).toHaveLength(2);
+  const damage = async (from: string, to: string) => {
+    const changed = await page.evaluate(
+      ([was, is]) => {
+        const keys = Object.keys(localStorage).filter((key) => key.includes('draw:new'));
+        for (const key of keys) localStorage.setItem(key, (localStorage.getItem(key) ?? '').replace(new RegExp(was), is));
+        return keys.filter((key) => localStorage.getItem(key)?.includes(is)).length;
+      },
+      [from, to] as const,
+    );
+    expect(changed).toBe(1);
+    await page.reload();
+    await page.locator('.draw-one').first().waitFor();
+  };
+  await damage('"now":\\{', '"now":{"a":1},"old":{');
+  await expect.poll(() => drawn(page)).toHaveLength(1);
+  await damage('"steps":', '"stops":');
+  await expect.poll(() => drawn(page)).toHaveLength(1);
+  await cut();
+  await expect.poll(() => drawn(page)).toHaveLength(2);
+});

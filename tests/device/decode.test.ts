@@ -4,7 +4,8 @@ import { openPlatformReader } from '../../src/device/platform-reader.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import type { Sighting } from '../../src/domain/sighting.ts';
 
-const image = { width: 200, height: 100 } as ImageData;
+const image = { width: 200, height: 100, data: new Uint8ClampedArray() } as unknown as ImageData;
+const aFrame = () => ({ displayWidth: 200, displayHeight: 100, close: vi.fn() }) as unknown as VideoFrame;
 const seen = (...texts: readonly string[]): readonly Sighting[] => texts.map((text) => ({ text, corners: [] }));
 const reader = (texts: readonly string[]) => vi.fn(async () => seen(...texts));
 const failing = () =>
@@ -43,6 +44,31 @@ describe('choosing who reads', () => {
     expect(platform).toHaveBeenCalledOnce();
   });
 
+  it('lets a camera’s frame go that the platform’s read, and hands on the others', async () => {
+    const [own, frame, other] = [reader(['B']), aFrame(), aFrame()];
+    const platform = vi.fn(async (picture: unknown) => seen(...(picture === frame ? ['A'] : [])));
+    const decoder = makeDecoder({ platform: async () => platform, own: async () => own });
+    await decoder.decode(frame, true);
+    expect(frame.close).toHaveBeenCalledOnce();
+    await decoder.decode(other, true);
+    expect(own).toHaveBeenCalledExactlyOnceWith(other, true);
+    expect(other.close).not.toHaveBeenCalled();
+  });
+
+  it('loads both beforehand, once, and says nothing of what is out of reach', async () => {
+    const own = vi.fn(async () => reader(['B'])).mockRejectedValueOnce(new Error('offline'));
+    const platform = vi.fn(async () => null);
+    const decoder = makeDecoder({ platform, own });
+    decoder.warm();
+    decoder.warm();
+    expect(own).toHaveBeenCalledOnce();
+    expect(platform).toHaveBeenCalledOnce();
+    const frame = aFrame();
+    expect(isProblem(await decoder.decode(frame))).toBe(true);
+    expect(frame.close).toHaveBeenCalledOnce();
+    expect(await decoder.decode(image)).toEqual(seen('B'));
+  });
+
   it('says when there is no decoder to be had, and tries again the next time', async () => {
     const own = vi.fn(async () => reader(['B'])).mockRejectedValueOnce(new Error('offline'));
     const decoder = makeDecoder({ platform: async () => null, own });
@@ -74,6 +100,7 @@ describe('the platform’s reader', () => {
     vi.stubGlobal('BarcodeDetector', aDetector(['ean_13', 'qr_code']));
     const read = await openPlatformReader();
     vi.unstubAllGlobals();
-    expect(await read?.(image, false)).toEqual([{ text: 'A', corners: [{ x: 0.25, y: 0.5 }] }, ...seen('B')]);
+    for (const picture of [image, aFrame()])
+      expect(await read?.(picture, false)).toEqual([{ text: 'A', corners: [{ x: 0.25, y: 0.5 }] }, ...seen('B')]);
   });
 });

@@ -28,7 +28,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-function listen(decoder: Decoder, video = aVideo(640, 480)) {
+function listen(decoder: Pick<Decoder, 'decode'>, video = aVideo(640, 480)) {
   const [onLook, onProblem] = [vi.fn(), vi.fn()];
   return { onLook, onProblem, stop: startScanLoop({ video, decoder, onLook, onProblem, everyMs: 100 }) };
 }

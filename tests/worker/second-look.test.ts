@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { lookAt } from '../../src/device/second-look.ts';
+import { lookAt } from '../../src/worker/second-look.ts';
 import { chance } from '../support/chance.ts';
 import { drawCodes } from '../support/codes.ts';
 import { after, dim, grain } from '../support/label-damage.ts';
@@ -40,16 +40,22 @@ it('reads a label in a frame of a camera’s size as well as in a small one', as
   }
 });
 
-it('asks for the neighbours of the one symbol a quick look found, in the same frame, and keeps it when it finds none', async () => {
-  const image = toImageData({ width: 2, height: 2, data: new Float32Array(4) });
+it('ends a quick look with all that is clear, and only where nothing is clear tries the dearer ways', async () => {
+  const picture = { width: 2, height: 2, data: new Uint8Array(4) };
   const asked: unknown[] = [];
-  const answers = [['A'], ['A', 'B'], ['A'], [], []];
-  const read = async (_: ImageData, { maxNumberOfSymbols }: { maxNumberOfSymbols?: number }) => {
-    asked.push(maxNumberOfSymbols);
+  const answers = [['A', 'B'], [], ['C'], [], []];
+  const read = async (_: unknown, { maxNumberOfSymbols, tryInvert }: { maxNumberOfSymbols?: number; tryInvert?: boolean }) => {
+    asked.push([maxNumberOfSymbols, tryInvert]);
     return answers.shift() ?? [];
   };
-  expect(await lookAt(image, false, read)).toEqual(['A', 'B']);
-  expect(await lookAt(image, false, read)).toEqual(['A']);
-  expect(await lookAt(image, false, read)).toEqual([]);
-  expect(asked).toEqual([1, 8, 1, 8, 1]);
+  expect(await lookAt(picture, false, read)).toEqual(['A', 'B']);
+  expect(await lookAt(picture, false, read)).toEqual(['C']);
+  expect(await lookAt(picture, false, read)).toEqual([]);
+  expect(asked).toEqual([
+    [8, false],
+    [8, false],
+    [1, true],
+    [8, false],
+    [1, true],
+  ]);
 });

@@ -1,31 +1,16 @@
 import type { ReaderOptions } from 'zxing-wasm/reader';
-import { NEIGHBOURS_LOOK, QUICK_LOOK, SECOND_LOOK, THOROUGH_LOOK } from './reader-settings.ts';
+import type { Grey } from './grey.ts';
+import { CLEAR_LOOK, QUICK_LOOK, SECOND_LOOK, THOROUGH_LOOK } from './reader-settings.ts';
 
-/** A picture's light alone, row by row, 0 black to 255 white. */
+/** The same as `Grey`, with room for fractions and for what is darker than black. */
 interface Light {
   readonly width: number;
   readonly height: number;
   readonly data: Float32Array;
 }
 
-/** ITU-R BT.601 weights. */
-function lightOf({ width, height, data }: ImageData): Light {
-  const light = new Float32Array(width * height);
-  for (let i = 0, k = 0; i < light.length; i++, k += 4)
-    light[i] = 0.299 * (data[k] as number) + 0.587 * (data[k + 1] as number) + 0.114 * (data[k + 2] as number);
-  return { width, height, data: light };
-}
-
-function imageOf({ width, height, data }: Light): ImageData {
-  const pixels = new Uint8ClampedArray(width * height * 4);
-  for (let i = 0, k = 0; i < data.length; i++, k += 4) {
-    const value = data[i] as number;
-    pixels[k] = value;
-    pixels[k + 1] = value;
-    pixels[k + 2] = value;
-    pixels[k + 3] = 255;
-  }
-  return { width, height, data: pixels, colorSpace: 'srgb' } as ImageData;
+function greyOfLight({ width, height, data }: Light): Grey {
+  return { width, height, data: Uint8Array.from(new Uint8ClampedArray(data)) };
 }
 
 /** One line's means over `2 radius + 1` points, by a running sum; the ends repeat their last point. */
@@ -83,22 +68,19 @@ const AROUND = 16;
  * The picture for a second look: grain smoothed, and each point held against the light around it, to be read at one fixed threshold.
  * Measured on the made label pictures: this one finds most of what the quick look leaves.
  */
-function secondLook(image: ImageData): ImageData {
-  const light = lightOf(image);
-  const smooth = Math.max(image.width, image.height) > HALVED_FROM ? halved(light) : mean(light, 1);
-  return imageOf(levelled(smooth, AROUND));
+function secondLook({ width, height, data }: Grey): Grey {
+  const light: Light = { width, height, data: Float32Array.from(data) };
+  const smooth = Math.max(width, height) > HALVED_FROM ? halved(light) : mean(light, 1);
+  return greyOfLight(levelled(smooth, AROUND));
 }
 
-/** A quick look, which asks for neighbours only when it found a symbol, or a thorough one that looks a second time when the first finds nothing. */
+/** A quick look, which ends with what is clear when anything is, or a thorough one that looks a second time when the first finds nothing. */
 export async function lookAt<T>(
-  image: ImageData,
+  picture: Grey,
   isThorough: boolean,
-  read: (image: ImageData, settings: ReaderOptions) => Promise<readonly T[]>,
+  read: (picture: Grey, settings: ReaderOptions) => Promise<readonly T[]>,
 ): Promise<readonly T[]> {
-  const found = await read(image, isThorough ? THOROUGH_LOOK : QUICK_LOOK);
-  if (!isThorough && found.length === 1) {
-    const all = await read(image, NEIGHBOURS_LOOK);
-    return all.length > 1 ? all : found;
-  }
-  return found.length > 0 || !isThorough ? found : read(secondLook(image), SECOND_LOOK);
+  const found = await read(picture, isThorough ? THOROUGH_LOOK : CLEAR_LOOK);
+  if (found.length > 0) return found;
+  return isThorough ? read(secondLook(picture), SECOND_LOOK) : read(picture, QUICK_LOOK);
 }

@@ -21,8 +21,11 @@ export const QUICK_LOOK = {
  */
 export const THOROUGH_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, tryHarder: true, tryDenoise: true } satisfies ReaderOptions;
 
-/** For the neighbours of a symbol just read: as clear as that one, since nobody has to choose among what cannot be read. */
-export const NEIGHBOURS_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, tryInvert: false, tryDownscale: false } satisfies ReaderOptions;
+/**
+ * The first look at a frame: one pass over the picture as it is, for all the symbols that are clear, since the first may have neighbours to be
+ * told apart from. A label held well is answered by this pass alone.
+ */
+export const CLEAR_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, tryInvert: false, tryDownscale: false } satisfies ReaderOptions;
 
 /** For a picture made even by `secondLook`. */
 export const SECOND_LOOK = { ...QUICK_LOOK, maxNumberOfSymbols: 8, binarizer: 'FixedThreshold' } satisfies ReaderOptions;
