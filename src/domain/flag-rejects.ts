@@ -34,6 +34,11 @@ export function usualRejects(moulds: Shelf['things']['mould']): UsualRejects {
   return usual;
 }
 
+/** The same where judging this one mould needs it: its own record, or few rejects, spare going through all moulds. */
+export function usualFor({ good, rejects }: Mould, moulds: Shelf['things']['mould']): UsualRejects {
+  return good + rejects >= OWN_WAXES || rejects < LEAST_REJECTS ? {} : usualRejects(moulds);
+}
+
 /** What rose, in numbers: against the mould's own record, or what is usual for its rubber while it has none. */
 function rise(mould: Mould, usual: UsualRejects): string | undefined {
   const { drift, good, rejects } = mould;

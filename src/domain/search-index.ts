@@ -1,4 +1,4 @@
-import { Lexicon } from './lexicon.ts';
+import { type JoinedWords, Lexicon } from './lexicon.ts';
 import { NOUNS, type Noun } from './noun.ts';
 import { makePart, type SearchPart } from './search-part.ts';
 import { lenderOf } from './search-words.ts';
@@ -11,7 +11,7 @@ import type { Shelf, Thing } from './shelf.ts';
 export interface SearchIndex {
   /** Moulds first, then places: the order in which equally good finds are listed. */
   readonly parts: readonly SearchPart[];
-  readonly words: readonly string[];
+  readonly lexicon: JoinedWords;
 }
 
 const ORDER: readonly Noun[] = ['mould', 'place', ...NOUNS.filter((noun) => noun !== 'mould' && noun !== 'place')];
@@ -51,5 +51,5 @@ export function* indexInSlices(shelf: Shelf): Generator<void, void> {
       yield;
     }
   }
-  indexes.set(shelf.things, { parts, words: lexicon.words });
+  indexes.set(shelf.things, { parts, lexicon: lexicon.inOneText() });
 }

@@ -23,6 +23,8 @@ export const RANK = { start: 0, title: 1, record: 2, inside: 3, none: 4 } as con
 export interface SearchPart {
   readonly noun: Noun;
   readonly documents: readonly SearchDocument[];
+  /** 1 for each document that is spent. */
+  readonly spent: Uint8Array;
   /** Of word w: `postings[starts[w]]` up to `postings[starts[w + 1]]`, each document × 4 + rank. Words from `starts.length - 1` on are not here. */
   readonly starts: Int32Array;
   readonly postings: Int32Array;
@@ -64,7 +66,8 @@ export function makePart(
     take(document.own);
     lend(thing, take);
   }
-  return { noun, documents, ...byWord(lexicon.words.length) };
+  const spent = Uint8Array.from(documents, ({ isSpent: is }) => (is ? 1 : 0));
+  return { noun, documents, spent, ...byWord(lexicon.words.length) };
 }
 
 const documentOf = new WeakMap<Thing, SearchDocument>();

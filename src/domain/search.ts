@@ -1,3 +1,4 @@
+import { eachWordWith } from './lexicon.ts';
 import { nearest } from './nearest.ts';
 import type { Noun } from './noun.ts';
 import type { SearchIndex } from './search-index.ts';
@@ -20,44 +21,50 @@ export function search(index: SearchIndex, words: readonly string[], mayCorrect 
   const ranks = index.parts.map((part) => new Uint8Array(part.documents.length).fill(words.length === 0 ? RANK.none : 0));
   const corrections: Correction[] = [];
   for (const word of words) {
-    let spellings: readonly string[] = [word];
-    let numbers = numbersWith(index, word);
-    if (numbers.length === 0 && mayCorrect) {
-      spellings = nearest(wordsInUse(index), word);
+    let hits = hitsOf(index, [word]);
+    if (hits.length === 0 && mayCorrect) {
+      const spellings = nearest(wordsInUse(index), word);
       corrections.push({ typed: word, instead: spellings });
-      numbers = spellings.flatMap((spelling) => numbersWith(index, spelling));
+      hits = hitsOf(index, spellings);
     }
-    const hits = numbers.map((number) => ({ number, begins: spellings.some((spelling) => index.words[number]?.startsWith(spelling)) }));
     for (const [at, part] of index.parts.entries()) narrow(part, ranks[at] as Uint8Array, hits);
   }
   return { ranks, corrections };
+}
+
+interface Hit {
+  readonly word: number;
+  readonly begins: boolean;
+}
+
+/** Words with one of these pieces. The lexicon remembers words of things changed since; only those that something has count. */
+function hitsOf({ parts, lexicon }: SearchIndex, pieces: readonly string[]): Hit[] {
+  const hits: Hit[] = [];
+  for (const piece of pieces) {
+    eachWordWith(lexicon, piece, (word) => {
+      if (!parts.some((part) => isIn(part, word))) return;
+      hits.push({ word, begins: pieces.some((each) => lexicon.words[word]?.startsWith(each)) });
+    });
+  }
+  return hits;
 }
 
 function isIn(part: SearchPart, word: number): boolean {
   return word + 1 < part.starts.length && part.starts[word] !== part.starts[word + 1];
 }
 
-/** The lexicon remembers words of things changed since; only those that something has count. */
-function numbersWith(index: SearchIndex, piece: string): number[] {
-  const numbers: number[] = [];
-  for (let word = 0; word < index.words.length; word++) {
-    if ((index.words[word] as string).includes(piece) && index.parts.some((part) => isIn(part, word))) numbers.push(word);
-  }
-  return numbers;
-}
-
-function wordsInUse(index: SearchIndex): readonly string[] {
-  return index.words.filter((_, word) => index.parts.some((part) => isIn(part, word)));
+function wordsInUse({ parts, lexicon }: SearchIndex): readonly string[] {
+  return lexicon.words.filter((_, word) => parts.some((part) => isIn(part, word)));
 }
 
 /** Leaves each document the worse of the rank it had and the best that one of these words gives it. */
-function narrow(part: SearchPart, ranks: Uint8Array, hits: readonly { readonly number: number; readonly begins: boolean }[]): void {
+function narrow(part: SearchPart, ranks: Uint8Array, hits: readonly Hit[]): void {
   const gained = new Uint8Array(ranks.length).fill(RANK.none);
   const { starts, postings } = part;
-  for (const { number, begins } of hits) {
-    if (!isIn(part, number)) continue;
-    const end = starts[number + 1] as number;
-    for (let at = starts[number] as number; at < end; at++) {
+  for (const { word, begins } of hits) {
+    if (!isIn(part, word)) continue;
+    const end = starts[word + 1] as number;
+    for (let at = starts[word] as number; at < end; at++) {
       const posting = postings[at] as number;
       const rank = begins ? posting & 3 : RANK.inside;
       const document = posting >> 2;
@@ -75,30 +82,39 @@ export interface Best {
 
 /** The best `most` of what was found of the nouns that are wanted: sound before spent, then by rank, noun and title. */
 export function best(index: SearchIndex, found: Found, most: number, isWanted: (noun: Noun) => boolean = () => true): Best {
-  const buckets: SearchDocument[][][] = Array.from({ length: 2 * RANK.none }, () => index.parts.map(() => []));
-  let count = 0;
-  index.parts.forEach((part, at) => {
-    if (!isWanted(part.noun)) return;
-    const ranks = found.ranks[at] as Uint8Array;
-    for (let i = 0; i < ranks.length; i++) {
-      if (ranks[i] === RANK.none) continue;
-      const document = part.documents[i] as SearchDocument;
-      buckets[(ranks[i] as number) + (document.isSpent ? RANK.none : 0)]?.[at]?.push(document);
-      count++;
-    }
-  });
+  const wanted = index.parts.flatMap((part, at) => (isWanted(part.noun) ? [standing(part, found.ranks[at] as Uint8Array)] : []));
   const documents: SearchDocument[] = [];
-  for (const bucket of buckets.flat()) {
-    if (documents.length >= most) break;
-    documents.push(...firstByTitle(bucket, most - documents.length));
+  for (let standard = 0; standard < 2 * RANK.none; standard++) {
+    for (const { part, standards, counts } of wanted) {
+      if (documents.length >= most) break;
+      if (counts[standard]) documents.push(...firstByTitle(part.documents, standards, standard, most - documents.length));
+    }
   }
-  return { documents, count };
+  return { documents, count: wanted.reduce((sum, { count }) => sum + count, 0) };
 }
 
-/** The first `most` by title, without sorting all of them. */
-function firstByTitle(documents: readonly SearchDocument[], most: number): SearchDocument[] {
+const NOT_FOUND = 255;
+
+/** How good each document of a part is: its rank, and after all ranks the same for what is spent; and how many there are of each. */
+function standing(part: SearchPart, ranks: Uint8Array) {
+  const standards = new Uint8Array(ranks.length).fill(NOT_FOUND);
+  const counts = new Int32Array(2 * RANK.none);
+  let count = 0;
+  for (let i = 0; i < ranks.length; i++) {
+    if (ranks[i] === RANK.none) continue;
+    const standard = (ranks[i] as number) + (part.spent[i] as number) * RANK.none;
+    standards[i] = standard;
+    counts[standard] = (counts[standard] as number) + 1;
+    count++;
+  }
+  return { part, standards, counts, count };
+}
+
+/** The first `most` by title of those of one standard, without sorting all of them. */
+function firstByTitle(documents: readonly SearchDocument[], standards: Uint8Array, standard: number, most: number): SearchDocument[] {
   const top: SearchDocument[] = [];
-  for (const document of documents) {
+  for (let i = standards.indexOf(standard); i !== -1; i = standards.indexOf(standard, i + 1)) {
+    const document = documents[i] as SearchDocument;
     const last = top.at(-1);
     if (top.length >= most && last && last.title <= document.title) continue;
     const after = top.findLastIndex((each) => each.title <= document.title);
