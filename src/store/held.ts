@@ -9,6 +9,11 @@ import type { MouldkeepDb } from './schema.ts';
 import type { Refolded, Sealed } from './seal.ts';
 import { readMark } from './shelf-rows.ts';
 
+export interface Ahead {
+  readonly on: Shelf;
+  readonly next: Shelf | null;
+}
+
 /**
  * What one tab holds in memory: the shelf as last sealed, the entries since, and the sum of both. Its methods are called one after
  * another, never at once.
@@ -48,14 +53,24 @@ export class Held {
    * Sums further entries onto the shelf: on the sealed shelf when they came late, and from the whole journal when one takes back
    * what is sealed. Gives whether it was that last one, so that the stored shelf has to be summed afresh.
    */
-  async take(entries: readonly Entry[]): Promise<boolean> {
+  async take(entries: readonly Entry[], ahead?: Ahead): Promise<boolean> {
     const known = new Set<EntryId>(this.tail.map((entry) => entry.id));
     const fresh = entries.filter((entry) => entry.id > this.base.last && !known.has(entry.id));
     if (fresh.length === 0) return false;
     this.tail = inOrder([...this.tail, ...fresh]);
-    const next = foldOn(this.shelf, fresh) ?? foldOn(this.base, this.tail);
+    const isTold = ahead?.on === this.shelf && fresh.length === entries.length;
+    const next = (isTold ? ahead.next : foldOn(this.shelf, fresh)) ?? foldOn(this.base, this.tail);
     this.show(next ?? foldAll(await readJournal(this.db)));
     return next === null;
+  }
+
+  /** What the shelf will be with entries that are still being written, summed while the disk is busy. Shown only by `take`, which also tells when it fails. */
+  ahead(entries: readonly Entry[]): Ahead | undefined {
+    try {
+      return { on: this.shelf, next: foldOn(this.shelf, entries) };
+    } catch {
+      return undefined;
+    }
   }
 
   /** Takes in what other tabs wrote while this one slept. */

@@ -9,7 +9,7 @@ import type { Shelf } from '../domain/shelf.ts';
 import { append, checked, Stale } from './append.ts';
 import { codesOf } from './codes.ts';
 import { storageProblem } from './failure.ts';
-import { Held } from './held.ts';
+import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
@@ -168,9 +168,9 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
   }
 
   /** Shows entries that are safely written, and tells the other tabs. */
-  async function showWritten(row: TailRow, entries: readonly Entry[]): Promise<void> {
+  async function showWritten(row: TailRow, entries: readonly Entry[], ahead?: Ahead): Promise<void> {
     tell({ rows: [row], folds: held.folds });
-    const isAfresh = await held.take(entries);
+    const isAfresh = await held.take(entries, ahead);
     if (isAfresh) options.whenIdle(() => void quietly(refoldAll));
     else if (held.tail.length > TAIL_FULL) options.whenIdle(() => void keeper.seal());
   }
@@ -184,14 +184,16 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       const first = entries[0];
       if (!first) return entries;
       const row: TailRow = { id: first.id, text: JSON.stringify(entries) };
+      const written = append(db, row, { last: before.last, folds: held.folds });
+      const ahead = held.ahead(entries);
       try {
-        await append(db, row, { last: before.last, folds: held.folds });
+        await written;
       } catch (error) {
         const failure = error instanceof Stale ? await safely(() => held.catchUp()) : storageProblem(error);
         if (failure) return failure;
         continue;
       }
-      const shown = await safely(() => showWritten(row, entries));
+      const shown = await safely(() => showWritten(row, entries, ahead));
       return shown ? problem('It was saved, but cannot be shown.', 'Load this page again to see it.') : entries;
     }
     return problem(

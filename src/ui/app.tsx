@@ -160,7 +160,7 @@ export function App() {
   return (
     <div class="app" key={spellings.value}>
       <Notices />
-      <div class={hasList ? 'panes' : undefined}>
+      <div class={hasList ? 'panes-space panes' : 'panes-space'}>
         {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
         <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />
       </div>

@@ -95,6 +95,7 @@ export async function typeLetters(
     return each;
   }, TYPED);
   await page.close();
+  if (process.env['RUNS']) { const w = TYPED.flatMap((x) => [...x].map((_, i) => x.slice(0, i + 1))); console.log([...times].map((t, i) => [t, i] as const).sort((a, b) => b[0] - a[0]).slice(0, 9).map(([t, i]) => `${w[i]} ${t.toFixed(0)}`).join(', ')); }
   return {
     median: median(times),
     p95: [...times].sort((a, b) => a - b)[Math.floor(times.length * 0.95)] ?? Number.NaN,
