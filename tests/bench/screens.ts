@@ -95,7 +95,6 @@ export async function typeLetters(
     return each;
   }, TYPED);
   await page.close();
-  if (process.env['RUNS']) { const w = TYPED.flatMap((x) => [...x].map((_, i) => x.slice(0, i + 1))); console.log([...times].map((t, i) => [t, i] as const).sort((a, b) => b[0] - a[0]).slice(0, 9).map(([t, i]) => `${w[i]} ${t.toFixed(0)}`).join(', ')); }
   return {
     median: median(times),
     p95: [...times].sort((a, b) => a - b)[Math.floor(times.length * 0.95)] ?? Number.NaN,
@@ -114,7 +113,7 @@ export async function logRuns(
   await page.goto(`${url}#/`);
   await page.waitForSelector('.bar');
   const times: Shown[] = [];
-  for (const mould of moulds.slice(0, Number(process.env['RUNS'] ?? 15))) {
+  for (const mould of moulds) {
     await page.evaluate((id) => {
       window.location.hash = `#/mould/${id}/run`;
     }, mould);
