@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { eachWordWith, Lexicon } from '../../src/domain/lexicon.ts';
 
-const letters = (least: number, most: number) => fc.string({ unit: fc.constantFrom('a', 'b', 'é', '1'), minLength: least, maxLength: most });
+const letters = (least: number, most: number) =>
+  fc.string({ unit: fc.constantFrom('a', 'b', 'é', '1'), minLength: least, maxLength: most });
 
 function wordsWith(words: readonly string[], piece: string): readonly string[] {
   const lexicon = new Lexicon();
