@@ -3,7 +3,7 @@ import type { Day, PlaceId } from './brand.ts';
 import { driftAfter } from './drift.ts';
 import type { EntryOf } from './entry.ts';
 import { withRun } from './run.ts';
-import { MONTHS_KEPT, RUNS_KEPT, type Run, type Thing } from './shelf.ts';
+import { MONTHS_KEPT, type Run, type Thing } from './shelf.ts';
 
 export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
   const mould = bench.of('mould', entry.mould);
@@ -17,7 +17,7 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
       shots: mould.shots + shots,
       good: mould.good + good,
       rejects: mould.rejects + rejects,
-      runs: withRun(mould.runs ?? [], run, RUNS_KEPT),
+      runs: withRun(mould.runs ?? [], run),
       ...(rejects > 0 ? { byFault: sums(mould.byFault, entry.rejects) } : {}),
       ...(drift ? { drift } : {}),
     });

@@ -7,9 +7,8 @@ export function wentWell(run: Run): boolean {
   return run.rejects <= (run.good + run.rejects) * GOOD_RUN;
 }
 
-/** A mould's last runs with one more, at most `most`. Settings stay with the last run and the last that went well; nobody asks for the others'. */
-export function withRun(before: readonly Run[], run: Run, most: number): readonly Run[] {
-  const older = before.slice(1 - most);
-  const wellAt = wentWell(run) ? -1 : older.findLastIndex(wentWell);
-  return [...older.map((each, at) => (at === wellAt ? each : { on: each.on, good: each.good, rejects: each.rejects })), run];
+/** The runs a mould is remembered by, with one more: the last, and before it the last that went well when the last did not. Nobody asks for others. */
+export function withRun(before: readonly Run[], run: Run): readonly Run[] {
+  const well = wentWell(run) ? undefined : before.findLast(wentWell);
+  return well ? [well, run] : [run];
 }

@@ -67,7 +67,7 @@ interface MouldTallies extends Graded {
   readonly good: number;
   readonly rejects: number;
   readonly byFault?: { readonly [K in WaxFault]?: number };
-  /** The last runs, oldest first, at most RUNS_KEPT. */
+  /** The last run, and before it the last that went well when the last did not. */
   readonly runs?: readonly Run[];
   readonly drift?: Drift;
   /** Castings sound and scrap known to have come from it. */
@@ -123,11 +123,9 @@ export type Casting = Thing<'casting'>;
 export type Flask = Thing<'flask'>;
 export type Want = Thing<'want'>;
 
-/** Number of a mould's last runs that the shelf keeps at hand. */
-export const RUNS_KEPT = 3;
 export const MONTHS_KEPT = 14;
 /** Raised when the same journal would fold to another shelf; stored shelves of another version are folded afresh. */
-export const FOLD_VERSION = 4;
+export const FOLD_VERSION = 5;
 
 export type Things = { readonly [N in Noun]: ReadonlyMap<IdOf[N], Thing<N>> };
 

@@ -60,8 +60,7 @@ export interface Settings {
 /** The mould's own settings; without them those of its last run with hardly a reject; without one, of its last run. */
 export function settingsThatWork(mould: Mould): Settings | undefined {
   if (mould.injection || mould.wax) return { wax: mould.wax, injection: mould.injection ?? {}, from: 'As set for this mould' };
-  const runs = [...(mould.runs ?? [])].reverse();
-  const run = runs.find(wentWell) ?? runs[0];
+  const run = mould.runs?.findLast(wentWell) ?? mould.runs?.at(-1);
   if (!run) return undefined;
   const { waxC, pressureKpa, holdS } = run;
   const injection = Object.fromEntries(

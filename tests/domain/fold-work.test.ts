@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Grams, PlaceId, ThingId } from '../../src/domain/brand.ts';
 import { foldAll } from '../../src/domain/fold.ts';
-import { MONTHS_KEPT, RUNS_KEPT } from '../../src/domain/shelf.ts';
+import { MONTHS_KEPT } from '../../src/domain/shelf.ts';
 import { day } from '../support/builders.ts';
 import { aCast, aDressed, anInjected, anInspected, anInvested, anIssued, aReceived, aWeighed, SOME } from '../support/entry-builders.ts';
 import { contents, known, mould, pile, thing, wax } from '../support/known-things.ts';
@@ -60,13 +60,30 @@ describe('injected', () => {
     expect(foldAll([mould, nowhere, anInjected({ good: 0 })]).things.injectedWax.size).toBe(0);
   });
 
-  it('keeps the last runs and the last months of use', () => {
+  it('keeps the last run, and the last that went well when that one did not', () => {
+    const kept = (...rejects: readonly number[]) => {
+      const runs = rejects.map((bad, i) => anInjected({ shots: 40 + i, good: 40 + i - bad, rejects: bad ? { flash: bad } : {} }));
+      return thing(foldAll([mould, ...runs]), 'mould').runs?.map(({ good, rejects: spoilt }) => [good, spoilt]);
+    };
+    expect(kept(0)).toEqual([[40, 0]]);
+    expect(kept(0, 1)).toEqual([[40, 1]]);
+    expect(kept(30)).toEqual([[10, 30]]);
+    expect(kept(0, 21, 22, 23)).toEqual([
+      [40, 0],
+      [20, 23],
+    ]);
+    expect(kept(0, 21, 0, 20)).toEqual([
+      [42, 0],
+      [23, 20],
+    ]);
+  });
+
+  it('keeps the last months of use', () => {
     const runs = Array.from({ length: MONTHS_KEPT + 6 }, (_, i) => {
       const month = `20${22 + Math.floor(i / 12)}-${String((i % 12) + 1).padStart(2, '0')}`;
       return anInjected({ shots: i + 1, good: i + 1, grams: 2 as Grams, on: day(`${month}-15`) });
     });
     const shelf = foldAll([mould, wax, ...runs]);
-    expect(thing(shelf, 'mould').runs?.map((run) => run.good)).toEqual([20, 19, 18].slice(0, RUNS_KEPT).reverse());
     expect(thing(shelf, 'mould').shots).toBe(210);
     const months = Object.keys(thing(shelf, 'wax').used ?? {}).sort();
     expect(months).toHaveLength(MONTHS_KEPT);
