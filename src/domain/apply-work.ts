@@ -41,9 +41,13 @@ function lay(bench: Bench, pile: object, at: PlaceId | undefined, on: Day): void
 function useWax(bench: Bench, id: string, grams: number, on: Day): void {
   const wax = bench.of('wax', id);
   if (!wax) return;
-  const used = sums(wax.used, { [on.slice(0, 7)]: grams });
-  const months = Object.keys(used);
-  if (months.length > MONTHS_KEPT) for (const month of months.sort().slice(0, -MONTHS_KEPT)) delete used[month];
+  const month = on.slice(0, 7);
+  const before = wax.used ?? {};
+  let used = sums(before, { [month]: grams });
+  if (!(month in before)) {
+    const months = Object.keys(used).sort().slice(-MONTHS_KEPT);
+    used = Object.fromEntries(months.map((each) => [each, used[each] as number]));
+  }
   change(bench, wax, { grams: wax.grams - grams, used });
 }
 

@@ -96,17 +96,22 @@ export function clear(mine: Mine, ...fields: readonly string[]): void {
 }
 
 export function total(parts: { readonly [key: string]: number } | undefined): number {
-  return Object.values(parts ?? {}).reduce((sum, each) => sum + each, 0);
+  let sum = 0;
+  if (parts) for (const key of Object.keys(parts)) sum += parts[key] as number;
+  return sum;
 }
 
 export function sums(a: { readonly [key: string]: number } | undefined, b: { readonly [key: string]: number } | undefined) {
   const out: Record<string, number> = { ...a };
-  for (const [key, value] of Object.entries(b ?? {})) out[key] = (out[key] ?? 0) + value;
+  if (b) for (const key of Object.keys(b)) out[key] = (out[key] ?? 0) + (b[key] as number);
   return out;
 }
 
 export function defined(fields: object): object {
   const out: Record<string, unknown> = {};
-  for (const [key, value] of Object.entries(fields)) if (value !== undefined) out[key] = value;
+  for (const key of Object.keys(fields)) {
+    const value = (fields as Record<string, unknown>)[key];
+    if (value !== undefined) out[key] = value;
+  }
   return out;
 }

@@ -66,13 +66,15 @@ export function listOf<T>(check: Check<T>, max: number): Check<readonly T[]> {
   return (raw) => {
     if (!Array.isArray(raw)) return problem(`${quoted(raw)} is not a list.`);
     if (raw.length > max) return problem(`The list has ${raw.length} lines; ${max} fit here.`);
-    const values: T[] = [];
-    for (const each of raw) {
-      const value = check(each);
+    // One with more to it than its lines, or with gaps, is no list that JSON makes.
+    let values: T[] | undefined = Object.keys(raw).length === raw.length ? undefined : [];
+    for (let at = 0; at < raw.length; at++) {
+      const value = check(raw[at]);
       if (isProblem(value)) return value;
-      values.push(value);
+      if (values) values.push(value);
+      else if (!Object.is(value, raw[at])) values = [...(raw.slice(0, at) as T[]), value];
     }
-    return values;
+    return values ?? (raw as T[]);
   };
 }
 
@@ -80,18 +82,22 @@ export function listOf<T>(check: Check<T>, max: number): Check<readonly T[]> {
 export function recordOf<const L extends readonly string[], T>(keys: L, check: Check<T>): Check<{ readonly [K in L[number]]?: T }> {
   return (raw) => {
     if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${quoted(raw)} is not a table.`);
-    const out: { [K in L[number]]?: T } = {};
-    for (const [key, each] of Object.entries(raw)) {
+    let out: Record<string, unknown> | undefined;
+    for (const key of Object.keys(raw)) {
       if (!keys.includes(key)) return problem(`${quoted(key)} is not one of: ${keys.join(', ')}.`);
+      const each = (raw as Record<string, unknown>)[key];
       const value = check(each);
       if (isProblem(value)) return value;
-      out[key as L[number]] = value;
+      if (!Object.is(value, each)) out = { ...(out ?? raw), [key]: value };
     }
-    return out;
+    return (out ?? raw) as { [K in L[number]]?: T };
   };
 }
 
-/** An object with exactly the given fields, each checked; fields in `needed` must be there. Unknown fields are refused. */
+/**
+ * An object with exactly the given fields, each checked; fields in `needed` must be there. Unknown fields are refused. What is right as it
+ * stands is given back itself, not copied: a restored journal would be made twice.
+ */
 export function shape<C extends Checks, N extends keyof C & string = never>(
   checks: C,
   needed: readonly N[] = [],
@@ -99,16 +105,17 @@ export function shape<C extends Checks, N extends keyof C & string = never>(
   const known = new Map(Object.entries(checks));
   return (raw) => {
     if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${quoted(raw)} is not a record.`);
-    const out: Record<string, unknown> = {};
+    let out: Record<string, unknown> | undefined;
     for (const key of Object.keys(raw)) {
       const check = known.get(key);
       if (!check) return problem(`“${key.slice(0, 40)}” is not a field known here.`);
-      const value = check((raw as Record<string, unknown>)[key]);
+      const each = (raw as Record<string, unknown>)[key];
+      const value = check(each);
       if (isProblem(value)) return inPart(key, value);
-      out[key] = value;
+      if (!Object.is(value, each)) out = { ...(out ?? raw), [key]: value };
     }
-    for (const key of needed) if (!Object.hasOwn(out, key)) return problem(`${key} is missing.`);
-    return out as FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> };
+    for (const key of needed) if (!Object.hasOwn(raw, key)) return problem(`${key} is missing.`);
+    return (out ?? raw) as FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> };
   };
 }
 
