@@ -3,6 +3,9 @@ import { distance } from 'fastest-levenshtein';
 const NEAREST_MAX = 3;
 const HAS_DIGIT = /\d/;
 
+/** Whether a word may be what a slip was meant for. */
+export const isGuessed = (word: string): boolean => !HAS_DIGIT.test(word);
+
 /** Mistakes forgiven in a word: none up to three letters, one up to six, two from seven on. Codes and sizes are not guessed at. */
 export function slipsForgiven(word: string): number {
   if (HAS_DIGIT.test(word)) return 0;

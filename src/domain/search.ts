@@ -1,5 +1,5 @@
 import { eachWordWith } from './lexicon.ts';
-import { nearest } from './nearest.ts';
+import { isGuessed, nearest } from './nearest.ts';
 import type { Noun } from './noun.ts';
 import type { SearchIndex } from './search-index.ts';
 import { RANK, type SearchDocument, type SearchPart } from './search-part.ts';
@@ -23,7 +23,7 @@ export function search(index: SearchIndex, words: readonly string[], mayCorrect 
   for (const word of words) {
     let hits = hitsOf(index, [word]);
     if (hits.length === 0 && mayCorrect) {
-      const spellings = nearest(wordsInUse(index), word);
+      const spellings = nearest(spellableWords(index), word);
       corrections.push({ typed: word, instead: spellings });
       hits = hitsOf(index, spellings);
     }
@@ -53,8 +53,15 @@ function isIn(part: SearchPart, word: number): boolean {
   return word + 1 < part.starts.length && part.starts[word] !== part.starts[word + 1];
 }
 
-function wordsInUse({ parts, lexicon }: SearchIndex): readonly string[] {
-  return lexicon.words.filter((_, word) => parts.some((part) => isIn(part, word)));
+const spellable = new WeakMap<SearchIndex, readonly string[]>();
+
+/** Words that a slip is looked for among, gathered once for an index: those in use, without the codes and sizes that are not guessed at. */
+function spellableWords(index: SearchIndex): readonly string[] {
+  const known = spellable.get(index);
+  if (known) return known;
+  const words = index.lexicon.words.filter((each, word) => isGuessed(each) && index.parts.some((part) => isIn(part, word)));
+  spellable.set(index, words);
+  return words;
 }
 
 /** Leaves each document the worse of the rank it had and the best that one of these words gives it. */
