@@ -24,6 +24,20 @@ export function precacheList(outDir: string): Precached[] {
   );
 }
 
+interface Chunk {
+  readonly name?: string;
+  readonly file: string;
+  readonly imports?: readonly string[];
+}
+
+/** The app's own file, which the page asks for in code, and those that it imports. */
+function appFiles(outDir: string): string[] {
+  const manifest = JSON.parse(readFileSync(join(outDir, '.vite/manifest.json'), 'utf8')) as Record<string, Chunk>;
+  const app = Object.values(manifest).find(({ name }) => name === 'app');
+  if (!app) throw new Error('The build has no file named app');
+  return [app, ...(app.imports ?? []).map((name) => manifest[name] as Chunk)].map(({ file }) => file);
+}
+
 function contentHash(path: string): string {
   return createHash('sha256').update(readFileSync(path)).digest('hex').slice(0, 16);
 }
@@ -45,7 +59,7 @@ export function offline(worker: string): Plugin {
           configFile: false,
           publicDir: false,
           logLevel: 'warn',
-          define: { 'self.__PRECACHE': JSON.stringify(precacheList(outDir)) },
+          define: { 'self.__PRECACHE': JSON.stringify(precacheList(outDir)), 'self.__APP': JSON.stringify(appFiles(outDir)) },
           build: {
             outDir,
             emptyOutDir: false,

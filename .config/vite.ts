@@ -49,6 +49,17 @@ export default defineConfig({
     chunkSizeWarningLimit: 2000,
     // The policy allows no data: anywhere but in pictures, so nothing is inlined.
     assetsInlineLimit: 0,
+    // Two files are all the code of the first screens: the doors', and the app's with everything that it imports. Each file more costs a start.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'doors', test: /\/src\/(opening|ui\/doors|ui\/turns)\.ts$|preload-helper|rolldown\/runtime/, priority: 1 },
+            { name: 'app', test: /\/src\/main\.tsx$/ },
+          ],
+        },
+      },
+    },
   },
   worker: { format: 'es', plugins: () => [workerModules] },
   plugins: [cspMeta, moduleList, offline(at('../sw/sw.ts'))],

@@ -13,11 +13,11 @@ import type { Day } from './domain/brand.ts';
 import { isProblem, problem } from './domain/problem.ts';
 import { openKeeper } from './store/keeper.ts';
 import { App } from './ui/app.tsx';
+import { leaveDoors } from './ui/doors.ts';
 import { go } from './ui/router.ts';
 import { BrokenScreen } from './ui/screens/broken.tsx';
 import { earlyFronts } from './ui/screens/shelves.tsx';
 import { StudioProvider, studioOf } from './ui/studio.tsx';
-import './ui/styles/all.css';
 
 function today(): Day {
   const now = new Date();
@@ -43,11 +43,12 @@ function askOnceSomethingIsKept({ keeper, settings, askToPersist }: Deps): void 
 async function start(): Promise<void> {
   const root = document.getElementById('app');
   if (!root) return;
-  let clearEarly = (): void => root.replaceChildren();
+  let clearEarly = (): void => undefined;
   const draw = (screen: ComponentChild) => {
     clearEarly();
     clearEarly = () => undefined;
     render(screen, root);
+    if (root.firstChild) leaveDoors();
   };
   const isDemo = new URLSearchParams(window.location.search).has('demo');
   const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
@@ -67,6 +68,7 @@ async function start(): Promise<void> {
       whenIdle,
       early: (fronts) => {
         clearEarly = earlyFronts(root, fronts) ?? clearEarly;
+        if (root.firstChild) leaveDoors();
       },
     }),
   ]);
@@ -116,6 +118,7 @@ start().catch((error: unknown) => {
   // A root of its own: what was half drawn into the other one cannot be drawn over.
   const fresh = document.createElement('div');
   root.replaceWith(fresh);
+  leaveDoors();
   const says = `Something went wrong while opening (${String(error).slice(0, 160)}).`;
   render(<BrokenScreen problem={problem(says, 'Everything saved before is untouched.')} />, fresh);
 });

@@ -9,17 +9,25 @@ export interface Precached {
 
 /** Every file of this version is fetched once, when it installs, and answered from the device from then on. Nothing else is cached. */
 export function keepEverything(files: readonly Precached[]): void {
-  precacheAndRoute([...files]);
+  precacheAndRoute([...files], { directoryIndex: '' });
   cleanupOutdatedCaches();
 }
 
-/** Any page address inside the app opens the app; below the scope's root it is sent there first, because the app's addresses are relative. */
-export function answerNavigation(scope: string): void {
-  const shell = createHandlerBoundToURL('index.html');
+/**
+ * Any page address inside the app opens the app; below the scope's root it is sent there first, because the app's addresses are relative.
+ * Who is answered here was here before, and needs the app at once: the browser is told of its files with the page.
+ */
+export function answerNavigation(scope: string, app: readonly string[]): void {
+  const page = createHandlerBoundToURL('index.html');
+  const link = app.map((file) => `<${new URL(file, scope).pathname}>; rel=modulepreload`).join(', ');
   registerRoute(
     new NavigationRoute(async (options) => {
       const elsewhere = rootAddress(options.url, scope);
-      return elsewhere ? Response.redirect(elsewhere) : shell(options);
+      if (elsewhere) return Response.redirect(elsewhere);
+      const { body, headers } = await page(options);
+      const told = new Headers(headers);
+      told.set('link', link);
+      return new Response(body, { headers: told });
     }),
   );
 }

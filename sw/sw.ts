@@ -2,10 +2,10 @@ import { parsePageMessage } from './messages.ts';
 import { answerNavigation, keepEverything, type Precached } from './policy.ts';
 import { takeShares } from './shared-pictures.ts';
 
-declare const self: ServiceWorkerGlobalScope & { readonly __PRECACHE: readonly Precached[] };
+declare const self: ServiceWorkerGlobalScope & { readonly __PRECACHE: readonly Precached[]; readonly __APP: readonly string[] };
 
 keepEverything(self.__PRECACHE);
-answerNavigation(self.registration.scope);
+answerNavigation(self.registration.scope, self.__APP);
 takeShares(self.registration.scope);
 
 self.addEventListener('activate', (event) => {

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { arePassed } from './doors.ts';
 import { Pane } from './pane.tsx';
 import { Bar } from './parts/bar.tsx';
 import { lazy } from './parts/lazy.tsx';
@@ -156,7 +157,7 @@ export function App() {
   useLayoutEffect(() => {
     if (isOnward) window.scrollTo(0, 0);
   }, [key]);
-  if (!hasEntered && parts[0] !== 'bring-in' && parts[0] !== 'backup') return <DoorsScreen onEnter={() => setEntered(true)} />;
+  if (!hasEntered && !arePassed(parts[0])) return <DoorsScreen onEntered={() => setEntered(true)} />;
   return (
     <div class="app" key={spellings.value}>
       <Notices />

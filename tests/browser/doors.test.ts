@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
-import { type OpenApp, openApp } from '../support/browser.ts';
+import { keptOffline, type OpenApp, openApp } from '../support/browser.ts';
 import { workingMould } from '../support/demo-moulds.ts';
 
 let app: OpenApp | undefined;
@@ -23,6 +23,73 @@ test('the first opening shows three doors, and nothing is behind them that hinde
   expect(await axeWhole(page)).toEqual([]);
   await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   app?.assertQuiet();
+});
+
+/** The doors' page with the app itself held back, until it is let come. */
+async function openHeld(): Promise<{ page: OpenApp['page']; letCome: () => void }> {
+  let letCome = (): void => undefined;
+  const come = new Promise<void>((resolve) => {
+    letCome = resolve;
+  });
+  app = await openApp({ prepare: (context) => context.route('**/assets/app-*.js', (route) => come.then(() => route.continue())) });
+  return { page: app.page, letCome };
+}
+
+test('the doors stand before any of the app has come; the one tapped meanwhile is gone through when it has', async () => {
+  const { page, letCome } = await openHeld();
+  const door = page.getByRole('button', { name: EMPTY_DOOR });
+  await door.waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBe(0);
+  await door.click();
+  await page.getByText('Opening…').waitFor();
+  letCome();
+  await page.getByRole('dialog', { name: 'Add a cabinet' }).waitFor();
+  await expect.poll(() => page.locator('#doors').count()).toBe(0);
+  app?.assertQuiet();
+});
+
+test('the doors are not drawn again when the app has come: what the keyboard stands on stays', async () => {
+  const { page, letCome } = await openHeld();
+  const door = page.getByRole('button', { name: LIST_DOOR });
+  await door.focus();
+  letCome();
+  await expect.poll(() => page.evaluate(async () => (await indexedDB.databases()).length)).toBeGreaterThan(0);
+  await keptOffline(page);
+  expect(await door.evaluate((element) => element === document.activeElement)).toBe(true);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Use what I pasted' }).waitFor();
+});
+
+test('an app that cannot be fetched is told of', async () => {
+  app = await openApp({ prepare: (context) => context.route('**/assets/app-*.js', (route) => route.abort()) });
+  await app.page.getByText('Mouldkeep could not be loaded. Nothing was lost.').waitFor();
+});
+
+test('whoever has a studio never sees the doors, with or without a service worker', async () => {
+  const page = await openDoors();
+  await page.getByRole('button', { name: EMPTY_DOOR }).click();
+  await page.getByRole('button', { name: /^Add it/ }).click();
+  await page.locator('.front').first().waitFor();
+  await keptOffline(page);
+  await page.addInitScript(() => {
+    Object.assign(window, { sawDoors: false, isControlled: navigator.serviceWorker.controller !== null });
+    const look = () => {
+      if (document.querySelector('#ways:not([hidden])')) Object.assign(window, { sawDoors: true });
+    };
+    new MutationObserver(look).observe(document, { childList: true, subtree: true, attributes: true });
+  });
+  const opened = async () => {
+    await page.reload();
+    await page.locator('.bar').waitFor();
+    return page.evaluate(() => {
+      const { sawDoors, isControlled } = window as unknown as { sawDoors: boolean; isControlled: boolean };
+      return { sawDoors, isControlled };
+    });
+  };
+  expect(await opened()).toMatchObject({ sawDoors: false, isControlled: true });
+  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.unregister());
+  expect(await opened()).toMatchObject({ sawDoors: false, isControlled: false });
 });
 
 test('the list’s door opens the list, the empty cabinet’s an empty room, and neither door comes again', async () => {

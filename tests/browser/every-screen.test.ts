@@ -134,7 +134,7 @@ test(
 
 test.each(NARROW)('the doors, with %s', async (_, viewport, letter) => {
   app = await openApp({ viewport });
-  await app.page.waitForSelector('.doors');
+  await app.page.waitForSelector('.door');
   await letters(app.page, letter);
   await settled(app.page);
   expect(await cutText(app.page)).toEqual([]);

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import type { Entry } from '../../src/domain/entry.ts';
 
 /** Writes one action straight into the studio's own database, as an older start would have left it, and opens the app on it. */
@@ -8,8 +9,16 @@ export async function layIn(page: Page, entries: readonly Entry[]): Promise<void
   await page.reload();
 }
 
-/** Puts one row into the studio's own database with nothing but IndexedDB. */
-export function putRow(page: Page, store: string, row: object): Promise<void> {
+/** The doors stand before the app has made its database. */
+const isMade = (page: Page) => page.evaluate(async () => (await indexedDB.databases()).some(({ name }) => name === 'mouldkeep'));
+
+/** Puts one row into the studio's own database with nothing but IndexedDB, once that is there. */
+export async function putRow(page: Page, store: string, row: object): Promise<void> {
+  await expect.poll(() => isMade(page), { timeout: 15_000 }).toBe(true);
+  await addRow(page, store, row);
+}
+
+function addRow(page: Page, store: string, row: object): Promise<void> {
   return page.evaluate(
     ({ into, what }) =>
       new Promise<void>((resolve, reject) => {

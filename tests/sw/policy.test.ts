@@ -8,7 +8,8 @@ const asked: string[] = [];
 const routes: Answer[] = [];
 
 vi.mock('workbox-precaching', () => ({
-  precacheAndRoute: (files: unknown) => asked.push(`keep ${JSON.stringify(files)}`),
+  precacheAndRoute: (files: unknown, { directoryIndex }: { directoryIndex: string }) =>
+    asked.push(`keep ${JSON.stringify(files)}, ‘/’ is ${directoryIndex || 'not among them'}`),
   cleanupOutdatedCaches: () => asked.push('clean up'),
   createHandlerBoundToURL: (url: string) => async () => new Response(url),
 }));
@@ -30,7 +31,7 @@ beforeEach(() => {
 });
 
 async function answerTo(address: string): Promise<Response> {
-  answerNavigation(scope);
+  answerNavigation(scope, ['assets/app-B2.js', 'assets/doors-C3.js']);
   expect(routes).toHaveLength(1);
   return (routes[0] as Answer)({ url: new URL(address) });
 }
@@ -41,13 +42,14 @@ test('every file of the version is kept, and what older versions kept is thrown 
     { url: 'assets/main-B2.js', revision: null },
   ];
   keepEverything(files);
-  expect(asked).toEqual([`keep ${JSON.stringify(files)}`, 'clean up']);
+  expect(asked).toEqual([`keep ${JSON.stringify(files)}, ‘/’ is not among them`, 'clean up']);
 });
 
 test.each([scope, `${scope}?demo`, `${scope}index.html`])('%s is answered with the app itself', async (address) => {
   const answer = await answerTo(address);
   expect(answer.status).toBe(200);
   expect(await answer.text()).toBe('index.html');
+  expect(answer.headers.get('link')).toBe('</studio/assets/app-B2.js>; rel=modulepreload, </studio/assets/doors-C3.js>; rel=modulepreload');
 });
 
 test('an address below the app’s root is sent there first, with what was asked', async () => {
