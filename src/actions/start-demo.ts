@@ -1,6 +1,7 @@
 import { demoPictures } from '../device/demo-pictures.ts';
-import { parseJournal } from '../domain/journal.ts';
+import { journalInSlices } from '../domain/journal.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
+import { inBreaths } from '../store/breaths.ts';
 import type { Keeper } from '../store/keeper.ts';
 
 const OFFLINE = problem(
@@ -13,7 +14,7 @@ export async function startDemo(keeper: Keeper): Promise<Problem | undefined> {
   if (keeper.shelf().entries > 0) return undefined;
   const files = await fetchDemo();
   if (!files) return OFFLINE;
-  const journal = parseJournal(files.journal);
+  const journal = await inBreaths(journalInSlices(files.journal));
   if (isProblem(journal)) return journal;
   const kept = await keeper.keepPictures(demoPictures(files.pictures));
   if (kept) return kept;

@@ -1,6 +1,7 @@
 import type { EntryId } from './brand.ts';
 import { type Entry, parseEntry } from './entry.ts';
 import { isProblem, type Problem, problem, quoted } from './problem.ts';
+import { through } from './slices.ts';
 
 /** First line of a journal written as JSON lines. */
 export interface JournalHeader {
@@ -120,8 +121,24 @@ export class JournalReader {
  * comes twice, or lines are missing.
  */
 export function parseJournal(text: string): Journal | Problem {
+  return through(journalInSlices(text));
+}
+
+/** Characters in a slice: some 200 entries. */
+const SLICE = 50_000;
+
+/** The same some lines at a time, so that a page can answer taps in between. */
+export function* journalInSlices(text: string): Generator<void, Journal | Problem> {
   const reader = new JournalReader();
-  return reader.take(text) ?? reader.end();
+  let from = 0;
+  do {
+    const end = text.indexOf('\n', from + SLICE) + 1 || text.length;
+    const wrong = reader.take(text.slice(from, end));
+    if (wrong) return wrong;
+    from = end;
+    yield;
+  } while (from < text.length);
+  return reader.end();
 }
 
 export function makeJournal(name: string, entries: readonly Entry[]): string {
