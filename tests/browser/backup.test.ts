@@ -27,7 +27,8 @@ async function go(page: Page, hash: string): Promise<void> {
 }
 
 async function downloaded(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
-  const download = page.waitForEvent('download');
+  // A whole studio is packed and read back first, which a busy machine takes its time for.
+  const download = page.waitForEvent('download', { timeout: 200_000 });
   await page.getByRole('button', { name: button }).click();
   const file = await download;
   return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) };
