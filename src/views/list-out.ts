@@ -9,7 +9,6 @@ import { countsInWords, markInWords } from './front-words.ts';
 import type { CabinetFront } from './fronts.ts';
 import { historyOf } from './history.ts';
 import type { Row } from './place-page.ts';
-import type { RemakeItem } from './remake-first.ts';
 import { waxToday } from './wax-today.ts';
 import { whereIs } from './where-is.ts';
 
@@ -26,7 +25,6 @@ export type Shown =
   | { readonly of: 'answers'; readonly query: string }
   | { readonly of: 'attention' }
   | { readonly of: 'drawers'; readonly cabinet: CabinetFront }
-  | { readonly of: 'remake'; readonly items: readonly RemakeItem[] }
   | { readonly of: 'waxes'; readonly roomC: number | undefined }
   | { readonly of: 'history'; readonly thing: ThingId }
   | ({ readonly of: 'table' } & ListOut);
@@ -46,8 +44,6 @@ export function listOut(shelf: Shelf, today: Day, shown: Shown, entries: readonl
       return attentionOut(shelf, today, units);
     case 'drawers':
       return drawersOut(shown.cabinet);
-    case 'remake':
-      return remakeOut(shown.items);
     case 'waxes':
       return waxesOut(shelf, today, shown.roomC, units);
     case 'history':
@@ -111,21 +107,6 @@ function drawersOut({ name, fronts }: CabinetFront): ListOut {
       countsInWords(front),
       front.capacity === undefined ? '' : String(front.capacity),
       front.marks.map(markInWords).join(', '),
-    ]),
-  };
-}
-
-function remakeOut(items: readonly RemakeItem[]): ListOut {
-  return {
-    title: 'Make again first',
-    headings: ['Design', 'Wanted', 'Chance', 'When', 'Made from', 'Moulds there are'],
-    rows: items.map(({ title, wanted, chance, start, source, moulds }) => [
-      title,
-      wanted,
-      chance,
-      start,
-      [source.says, source.master?.title, source.place?.path].filter(Boolean).join(': '),
-      moulds.map((mould) => `${mould.title}: ${mould.says}`).join('; '),
     ]),
   };
 }

@@ -59,11 +59,6 @@ test('what each list shows is what goes out', async () => {
   expect(drawers.map(([label]) => label)).toEqual(await page.locator('.shelves .row .front-label').allTextContents());
   await expect.poll(() => page.locator('.shelves .row-detail').first().textContent()).toBe(`${drawers[0]?.[3]} · ${drawers[0]?.[4]} fit`);
 
-  await go('#/remake', 'Make again first');
-  await page.getByRole('heading', { name: 'The last of their kind' }).waitFor();
-  const [, ...last] = await takeAsTable('Take this list…');
-  expect(last.map(([title]) => title)).toEqual(await page.locator('section .row-title').allTextContents());
-
   await go('#/wax', 'Wax for today');
   const [, ...waxes] = await takeAsTable('Take this list…');
   const names = await page.locator('.wax-card h2').allTextContents();

@@ -3,9 +3,9 @@ import { sayNumber } from '../../src/domain/measure-words.ts';
 import type { Thing } from '../../src/domain/shelf.ts';
 import { sumLives } from '../../src/domain/survival/life-sums.ts';
 import { livesByRubber } from '../../src/domain/survival/rubber-lives.ts';
-import { listOut } from '../../src/views/list-out.ts';
 import { forecastOf, mouldLifeOf, sayChance, sayLeft } from '../../src/views/mould-life.ts';
 import { remakeAsk, remakeList } from '../../src/views/remake-first.ts';
+import { remakeOut } from '../../src/views/remake-out.ts';
 import { survivalCards, survivalNames } from '../../src/views/survival-page.ts';
 import { aDesign, aMaster, aMould, aPlace, aShelf, day } from '../support/builders.ts';
 
@@ -93,10 +93,14 @@ describe('which moulds to make again first', () => {
     expect(ask.moulds).toHaveLength(2);
     const forecasts = ask.moulds.map(({ shots }) => ({ left: { low: 2, middle: 9, high: 30 }, chance: shots === 60 ? 0.1 : 0.95 }));
     const { items, safe } = remakeList(studio, ask, forecasts, day('2024-05-06'));
-    const taken = listOut(studio, day('2024-05-06'), { of: 'remake', items });
-    expect(taken.rows.map((row) => row.slice(0, 4))).toEqual(
-      items.map(({ title, wanted, chance, start }) => [title, wanted, chance, start]),
-    );
+    const listed = { id: ask.kinds[0]?.moulds[0]?.id as never, title: 'Listed', detail: '' };
+    const taken = remakeOut({ items, safe }, [listed, { id: spare.id as never, title: 'Alone', detail: '3 shots' }]);
+    expect(
+      taken.rows.map(([title, missed, wanted, chance, start, , , , isLast]) => [title, missed, wanted, chance, start, isLast]),
+    ).toEqual([
+      ...items.map(({ title, missed, wanted, chance, start }) => [title, missed.toFixed(1), wanted, chance, start, '']),
+      ['Alone', '', '', '', '', 'yes'],
+    ]);
     expect(taken.rows.every((row) => row.length === taken.headings.length)).toBe(true);
     expect(safe).toBe(1);
     expect(items).toHaveLength(1);

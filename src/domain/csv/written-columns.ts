@@ -14,8 +14,14 @@ type Written = { readonly [T in Target]: { readonly [K in keyof (typeof COLUMNS)
 
 const figure = (value: number | undefined) => (value === undefined ? undefined : writeNumber(value));
 const words = (list: readonly string[] | undefined) => list?.join('; ');
-const retired = (thing: Thing) => thing.retired?.reason;
-const retiredOn = (thing: Thing) => thing.retired?.on;
+/** Columns that every list has, at its beginning and its end. */
+const OPENING = { number: ({ code }: Thing) => code, name: ({ name }: Thing) => name };
+const CLOSING = {
+  labelled: (thing: Thing<Target>) => thing.labelled,
+  retired: (thing: Thing) => thing.retired?.reason,
+  retiredOn: (thing: Thing) => thing.retired?.on,
+  note: ({ note }: Thing) => note,
+};
 
 /** Things by their own names and codes, so that the very same ones are found again. */
 export function namedIn(shelf: Shelf, ids: readonly (string | undefined)[]): string {
@@ -61,8 +67,7 @@ const at = (thing: Thing, shelf: Shelf) => placeWithPath(shelf, thing.at);
 
 export const WRITTEN: Written = {
   place: {
-    number: ({ code }) => code,
-    name: ({ name }) => name,
+    ...OPENING,
     in: (place, shelf) => placeWithPath(shelf, placeAround(shelf, place)),
     kind: ({ kind }) => kind,
     label: ({ label }) => label,
@@ -75,14 +80,10 @@ export const WRITTEN: Written = {
     order: ({ order }) => figure(order),
     open: ({ open }) => (open === undefined ? undefined : open ? 'yes' : 'no'),
     holder: ({ holder }) => holder,
-    labelled: (thing) => thing.labelled,
-    retired,
-    retiredOn,
-    note: ({ note }) => note,
+    ...CLOSING,
   },
   design: {
-    number: ({ code }) => code,
-    name: ({ name }) => name,
+    ...OPENING,
     sort: ({ sort }) => sort,
     period: namedAll('periods'),
     sizes: ({ sizes }) => (sizes === undefined ? undefined : writeSizes(sizes as readonly Size[])),
@@ -91,14 +92,10 @@ export const WRITTEN: Written = {
     waxGrams: ({ waxGrams }) => figure(waxGrams),
     keep: ({ keep }) => figure(keep),
     also: ({ also }) => also,
-    labelled: (thing) => thing.labelled,
-    retired,
-    retiredOn,
-    note: ({ note }) => note,
+    ...CLOSING,
   },
   master: {
-    number: ({ code }) => code,
-    name: ({ name }) => name,
+    ...OPENING,
     design: named('design'),
     size: ({ size }) => size,
     period: null,
@@ -109,14 +106,10 @@ export const WRITTEN: Written = {
     material: ({ material }) => material,
     made: ({ made }) => made,
     lengthMm: ({ lengthMm }) => figure(lengthMm),
-    labelled: (thing) => thing.labelled,
-    retired,
-    retiredOn,
-    note: ({ note }) => note,
+    ...CLOSING,
   },
   wax: {
-    number: ({ code }) => code,
-    name: ({ name }) => name,
+    ...OPENING,
     colour: ({ colour }) => colour,
     behaviour: ({ behaviour }) => behaviour,
     use: ({ use }) => use,
@@ -135,14 +128,10 @@ export const WRITTEN: Written = {
     keepGrams: ({ keepGrams }) => figure(keepGrams),
     place: at,
     cabinet: null,
-    labelled: (thing) => thing.labelled,
-    retired,
-    retiredOn,
-    note: ({ note }) => note,
+    ...CLOSING,
   },
   mould: {
-    number: ({ code }) => code,
-    name: ({ name }) => name,
+    ...OPENING,
     design: named('design'),
     size: ({ size }) => size,
     period: null,
@@ -165,9 +154,6 @@ export const WRITTEN: Written = {
     pressureKpa: ({ injection }) => figure(injection?.pressureKpa),
     holdS: ({ injection }) => figure(injection?.holdS),
     expectedShots: ({ expectedShots }) => figure(expectedShots),
-    labelled: (thing) => thing.labelled,
-    retired,
-    retiredOn,
-    note: ({ note }) => note,
+    ...CLOSING,
   },
 };

@@ -7,8 +7,8 @@ import { ALLOWANCE_KEYS, type AllowanceKey, allowanceFor } from '../../domain/si
 import { parseTypedNumber } from '../../domain/typed-number.ts';
 import { learnedSteps } from '../../views/learned-steps.ts';
 import { useDeps, useShelf } from '../studio.tsx';
-import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
+import { useTypedFigures } from '../use-typed-figures.ts';
 import { Button } from './button.tsx';
 import { Facts } from './facts.tsx';
 import { SaveProblem } from './save-problem.tsx';
@@ -21,8 +21,7 @@ export function AllowanceEditor() {
   const deps = useDeps();
   const shelf = useShelf();
   const save = useSave();
-  const { values, set, clear } = useDraft<{ typed: Readonly<Record<string, string>> }>('allowances', () => ({ typed: {} }));
-  const { typed } = values;
+  const { typed, type, kept } = useTypedFigures('allowances');
   const learned = learnedSteps(shelf);
 
   function submit(): void {
@@ -38,14 +37,7 @@ export function AllowanceEditor() {
       }
     }
     if (Object.keys(wrong).length > 0) return save.show(formProblem(wrong));
-    void save.run(
-      () => setAllowances(deps, { allowance }),
-      (entries) => {
-        set({ typed: {} });
-        clear();
-        return entries.length > 0 ? 'The studio’s figures are written down.' : 'These are the studio’s figures already.';
-      },
-    );
+    void save.run(() => setAllowances(deps, { allowance }), kept);
   }
 
   return (
@@ -95,7 +87,7 @@ export function AllowanceEditor() {
                         aria-label={`${key}, ${figure === 'percent' ? '%' : '± %'}`}
                         aria-invalid={beside(save.problem, cell) ? 'true' : undefined}
                         value={typed[cell] ?? String(now[figure])}
-                        onInput={(event) => set({ typed: { ...typed, [cell]: event.currentTarget.value } })}
+                        onInput={(event) => type(cell, event.currentTarget.value)}
                       />
                     </td>
                   );

@@ -5,9 +5,9 @@ import { isProblem } from '../../domain/problem.ts';
 import { hemisphereOf } from '../../domain/room.ts';
 import { HEMISPHERES } from '../../domain/studio.ts';
 import { useDeps, useShelf } from '../studio.tsx';
-import { cellOf, figuresCommand, LIFE_FIGURES, lifeShown, lookDaysShown, type TypedFigures } from '../studio-draft.ts';
-import { useDraft } from '../use-draft.ts';
+import { cellOf, figuresCommand, LIFE_FIGURES, lifeShown, lookDaysShown } from '../studio-draft.ts';
 import { useSave } from '../use-save.ts';
+import { useTypedFigures } from '../use-typed-figures.ts';
 import { Button, LinkButton } from './button.tsx';
 import { Choices, Field } from './field.tsx';
 import { SaveProblem } from './save-problem.tsx';
@@ -17,22 +17,13 @@ export function StudioCard() {
   const deps = useDeps();
   const { studio } = useShelf();
   const save = useSave();
-  const { values, set, clear } = useDraft<{ typed: TypedFigures }>('studio-figures', () => ({ typed: {} }));
-  const { typed } = values;
-  const type = (cell: string, text: string) => set({ typed: { ...typed, [cell]: text } });
+  const { typed, type, kept } = useTypedFigures('studio-figures');
   const says = (cell: string) => beside(save.problem, cell);
 
   function submit(): void {
     const command = figuresCommand(typed, studio);
     if (isProblem(command)) return save.show(command);
-    void save.run(
-      () => setStudioFigures(deps, command),
-      (entries) => {
-        set({ typed: {} });
-        clear();
-        return entries.length > 0 ? 'The studio’s figures are written down.' : 'These are the studio’s figures already.';
-      },
-    );
+    void save.run(() => setStudioFigures(deps, command), kept);
   }
 
   return (

@@ -60,7 +60,6 @@ export function RemakeScreen(_: object) {
             <Button onClick={() => setShown(shown + FEW)}>Show more of {sayCount(list.items.length - shown, 'other')}</Button>
           )}
           {list.safe > 0 && <p>For {sayCount(list.safe, 'more kind')} that are wanted, the moulds there are will most likely do.</p>}
-          <TakeList shown={{ of: 'remake', items: list.items }} />
         </>
       )}
       <LastOnes last={last} />
@@ -143,14 +142,6 @@ function LastOnes({ last }: { last: readonly LastMould[] }) {
         ))}
       </ul>
       {last.length > shown && <Button onClick={() => setShown(shown + FEW)}>Show more of {sayCount(last.length - shown, 'other')}</Button>}
-      <TakeList
-        shown={{
-          of: 'table',
-          title: 'The last of their kind',
-          headings: ['Mould', 'What is known of it'],
-          rows: last.map(({ title, detail }) => [title, detail]),
-        }}
-      />
     </section>
   );
 }
