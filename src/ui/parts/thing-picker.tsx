@@ -4,6 +4,7 @@ import { thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../../domain/title.ts';
 import { findCode } from '../../views/find-code.ts';
 import { type Choice, choiceOf, choicesFor } from '../../views/pick.ts';
+import { lastState } from '../../views/state.ts';
 import { useLabelTaker } from '../label-taker.ts';
 import { recentPlaces } from '../recent-places.ts';
 import { requestScan } from '../scan-request.ts';
@@ -96,7 +97,7 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
                   <button type="button" class="picker-choice" onClick={() => pick(choice.id)}>
                     <span class="row-title">{choice.title}</span>
                     {choice.detail && <span class="row-detail">{choice.detail}</span>}
-                    <StateMarks states={[]} of={choice.id} />
+                    <StateMarks states={lastState(shelf, choice.id)} of={choice.id} />
                   </button>
                 </li>
               ))}

@@ -6,6 +6,7 @@ import type { FlagKind } from '../../domain/entry.ts';
 import type { Level } from '../../domain/flag.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { type AttentionGroup, type AttentionItem, attentionList } from '../../views/attention-list.ts';
+import { lastState } from '../../views/state.ts';
 import { addressOf } from '../address.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
 import { BackupLine } from '../parts/backup-reminder.tsx';
@@ -14,6 +15,7 @@ import { Mark } from '../parts/mark.tsx';
 import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { SetAsideSheet } from '../parts/set-aside-sheet.tsx';
+import { StateMarks } from '../parts/states.tsx';
 import { TakeList } from '../parts/take-list.tsx';
 import { sayOutcome } from '../parts/toast.tsx';
 import { to } from '../router.ts';
@@ -105,6 +107,7 @@ function Group({ group, onAside, onMore }: { group: AttentionGroup; onAside: (it
 
 function Item({ item, children }: { item: AttentionItem; children: ComponentChildren }) {
   const { flag, title, stands } = item;
+  const last = lastState(useShelf(), item.id);
   return (
     <li class="card attention-item" data-level={flag.level}>
       <div class="attention-head">
@@ -117,6 +120,11 @@ function Item({ item, children }: { item: AttentionItem; children: ComponentChil
           tone={flag.asideUntil ? 'plain' : LEVEL_TONE[flag.level]}
         />
       </div>
+      {last.length > 0 && (
+        <p class="row-marks">
+          <StateMarks states={last} />
+        </p>
+      )}
       <p>
         {flag.says} <strong>{flag.todo}</strong>
       </p>
