@@ -17,7 +17,8 @@ const made = demoMould(
   'of which waxes are on hand',
   (mould) =>
     !mould.retired &&
-    (mould.runs?.length ?? 0) > 2 &&
+    (mould.runs?.length ?? 0) > 0 &&
+    mould.shots > 20 &&
     [...demoShelf.things.injectedWax.values()].some((pile) => pile.mould === mould.id && pile.pieces > 3 && pile.state === 'raw'),
 );
 const hash = (page: OpenApp['page'], to: string) => page.evaluate((at) => Object.assign(window.location, { hash: at }), to);
