@@ -25,6 +25,7 @@ const MARK_WORD: Readonly<Record<FlagKind, string>> = {
 
 /** “2 worn”; a drawer itself is just “over-full”. */
 export function markInWords({ kind, count }: PlaceMark): string {
+  if (kind === 'master unsound' && count > 1) return `${count} unsound masters`;
   return kind === 'over-full' && count === 1 ? 'over-full' : `${count} ${MARK_WORD[kind]}`;
 }
 

@@ -57,6 +57,13 @@ test('marks of a drawer and the boxes in it come together, worst first, and rise
   expect(cabinet?.fronts[0]?.marks).toEqual(cabinet?.marks);
 });
 
+test('a mark says one thing or several', () => {
+  expect([1, 2].map((count) => markInWords({ kind: 'master unsound', level: 'soon', count }))).toEqual([
+    '1 unsound master',
+    '2 unsound masters',
+  ]);
+});
+
 test('a front says itself in a sentence', () => {
   const front = frontsOf(shelf, marks).cabinets[0]?.fronts[0];
   expect(front && frontInWords(front)).toBe('Drawer A3, Minoan, 14 moulds, 1 master, 1 worn, 2 stray');
