@@ -19,6 +19,7 @@ await build({
   base: './',
   publicDir: false,
   logLevel: 'warn',
+  worker: { format: 'es' },
   // Of Dexie there may be one only: RxDB brings another of its own.
   resolve: { dedupe: ['dexie'], alias: { events: join(root, 'tests/bench/peers/events.ts') } },
   build: {

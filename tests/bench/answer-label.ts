@@ -14,7 +14,7 @@ export interface AnswerTimes {
   readonly reckonedFromPixels: number;
   /** The whole way through the app's worker and back. */
   readonly there: number;
-  /** The page's longest wait for its own thread during those. */
+  /** The page's longest wait for its own thread during one of those. */
   readonly heldUp: number;
 }
 
@@ -37,28 +37,30 @@ export async function answerLabel(times: number): Promise<AnswerTimes> {
     },
   );
   const reckonedFromPixels = await median(times, pixels, async (picture) => check(await lookAt(greyOf(picture), false, readSymbols)));
-  let heldUp = 0;
+  const waits: number[] = [];
   const there = await median(
     times,
     () => frameOf(image),
     async (frame) => {
       const answer = decoder.decode(frame);
       let isOver = false;
-      const waits = (async () => {
+      const turns = (async () => {
+        let longest = 0;
         while (!isOver) {
           const began = performance.now();
           await turn();
-          heldUp = Math.max(heldUp, performance.now() - began);
+          longest = Math.max(longest, performance.now() - began);
         }
+        waits.push(longest);
       })();
       const seen = await answer;
       isOver = true;
-      await waits;
+      await turns;
       if (isProblem(seen)) throw new Error(seen.says);
       check(seen);
     },
   );
-  return { reckoned, reckonedFromPixels, there, heldUp };
+  return { reckoned, reckonedFromPixels, there, heldUp: middle(waits) };
 }
 
 /** As a camera gives it: light in one plane, colours in two of a quarter of the size. */
@@ -80,7 +82,6 @@ function turn(): Promise<void> {
   });
 }
 
-/** The first time, which loads and warms, is left out. */
 async function median<T>(times: number, make: () => T, job: (made: T) => Promise<void>): Promise<number> {
   const each: number[] = [];
   for (let i = 0; i <= times; i++) {
@@ -89,5 +90,10 @@ async function median<T>(times: number, make: () => T, job: (made: T) => Promise
     await job(made);
     each.push(performance.now() - began);
   }
-  return each.slice(1).sort((a, b) => a - b)[Math.floor(times / 2)] ?? Number.NaN;
+  return middle(each);
+}
+
+/** The first time, which loads and warms, is left out. */
+function middle([, ...each]: readonly number[]): number {
+  return each.sort((a, b) => a - b)[Math.floor(each.length / 2)] ?? Number.NaN;
 }
