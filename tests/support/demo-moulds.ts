@@ -1,6 +1,9 @@
 import { insteadOf } from '../../src/domain/instead.ts';
+import { runWarnings } from '../../src/domain/plans/run-warnings.ts';
 import type { Mould, Shelf } from '../../src/domain/shelf.ts';
 import { titleOf } from '../../src/domain/title.ts';
+import { SI_UNITS } from '../../src/domain/units.ts';
+import { runFormOf } from '../../src/views/run-form.ts';
 import { shelf } from '../demo-data/read-demo.ts';
 
 /** The demo studio's shelf, as it is before anything is done to it. */
@@ -16,10 +19,13 @@ export function demoMould(what: string, fits: (mould: Mould) => boolean): Mould 
 const inCabinet = (mould: Mould) => mould.at !== undefined && shelf.things.place.get(mould.at)?.kind === 'drawer';
 const isInUse = (mould: Mould) => !mould.retired && mould.grade === 'sound' && mould.purpose === 'production' && inCabinet(mould);
 
-/** In use, in its drawer, with runs behind it, and with another mould to use instead. */
+/** Whether what its form offers for the next run is nothing to be warned of. */
+const runsPlainly = (mould: Mould) => runWarnings(shelf, mould, runFormOf(shelf, mould.id, SI_UNITS)?.offered ?? {}).length === 0;
+
+/** In use, in its drawer, with runs behind it, the next one as usual, and with another mould to use instead. */
 export const workingMould = demoMould(
   'in use',
-  (mould) => isInUse(mould) && (mould.runs?.length ?? 0) > 1 && insteadOf(shelf, mould.id).moulds.length > 0,
+  (mould) => isInUse(mould) && (mould.runs?.length ?? 0) > 1 && runsPlainly(mould) && insteadOf(shelf, mould.id).moulds.length > 0,
 );
 export const otherMould = demoMould('besides', (mould) => isInUse(mould) && mould.id !== workingMould.id && mould.at === workingMould.at);
 export const failedMould = demoMould('that failed', (mould) => mould.grade === 'failed' && !mould.retired && inCabinet(mould));
