@@ -4,8 +4,8 @@ import { takeShares } from './shared-pictures.ts';
 
 declare const self: ServiceWorkerGlobalScope & { readonly __PRECACHE: readonly Precached[]; readonly __APP: readonly string[] };
 
-keepEverything(self.__PRECACHE);
 answerNavigation(self.registration.scope, self.__APP);
+keepEverything(self.__PRECACHE);
 takeShares(self.registration.scope);
 
 self.addEventListener('activate', (event) => {

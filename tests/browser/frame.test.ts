@@ -6,7 +6,7 @@ afterEach(() => app?.close());
 
 test('opens quietly, with a policy in force that refuses code from elsewhere', async () => {
   app = await openApp();
-  await app.page.waitForSelector('#app > *');
+  await app.page.waitForSelector('.door');
   app.assertQuiet();
   const ran = await app.page.evaluate(async () => {
     const script = document.createElement('script');
@@ -27,13 +27,13 @@ test('opens without a network after the first visit, from any address inside it,
   app = await openApp({ profile });
   await goOffline(app.context, app.page);
   await app.page.reload();
-  await app.page.waitForSelector('#app > *');
+  await app.page.waitForSelector('.door');
   await app.page.goto(`${app.url}some/where?demo#/anything`);
   await app.page.waitForSelector('#app > *');
   expect(app.page.url()).toBe(`${app.url}?demo#/anything`);
   await kill(app);
   app = await openApp({ profile });
-  await app.page.waitForSelector('#app > *');
+  await app.page.waitForSelector('.door');
   await app.close();
   app = undefined;
   removeProfile(profile);

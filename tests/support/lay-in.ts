@@ -1,5 +1,4 @@
 import type { Page } from 'playwright-core';
-import { expect } from 'vitest';
 import type { Entry } from '../../src/domain/entry.ts';
 
 /** Writes one action straight into the studio's own database, as an older start would have left it, and opens the app on it. */
@@ -9,12 +8,12 @@ export async function layIn(page: Page, entries: readonly Entry[]): Promise<void
   await page.reload();
 }
 
-/** The doors stand before the app has made its database. */
-const isMade = (page: Page) => page.evaluate(async () => (await indexedDB.databases()).some(({ name }) => name === 'mouldkeep'));
-
-/** Puts one row into the studio's own database with nothing but IndexedDB, once that is there. */
+/** Puts one row into the studio's own database with nothing but IndexedDB, once that is there: the doors stand before the app has made it. */
 export async function putRow(page: Page, store: string, row: object): Promise<void> {
-  await expect.poll(() => isMade(page), { timeout: 15_000 }).toBe(true);
+  await page.evaluate(async () => {
+    const isMade = async () => (await indexedDB.databases()).some(({ name }) => name === 'mouldkeep');
+    while (!(await isMade())) await new Promise((resolve) => setTimeout(resolve, 50));
+  });
   await addRow(page, store, row);
 }
 

@@ -8,8 +8,8 @@ const asked: string[] = [];
 const routes: Answer[] = [];
 
 vi.mock('workbox-precaching', () => ({
-  precacheAndRoute: (files: unknown, { directoryIndex }: { directoryIndex: string }) =>
-    asked.push(`keep ${JSON.stringify(files)}, ‘/’ is ${directoryIndex || 'not among them'}`),
+  precacheAndRoute: (files: unknown) => asked.push(`keep ${JSON.stringify(files)}`),
+  matchPrecache: async (url: string) => (url.endsWith('.svg') ? new Response('a picture') : undefined),
   cleanupOutdatedCaches: () => asked.push('clean up'),
   createHandlerBoundToURL: (url: string) => async () => new Response(url),
 }));
@@ -42,7 +42,7 @@ test('every file of the version is kept, and what older versions kept is thrown 
     { url: 'assets/main-B2.js', revision: null },
   ];
   keepEverything(files);
-  expect(asked).toEqual([`keep ${JSON.stringify(files)}, ‘/’ is not among them`, 'clean up']);
+  expect(asked).toEqual([`keep ${JSON.stringify(files)}`, 'clean up']);
 });
 
 test.each([scope, `${scope}?demo`, `${scope}index.html`])('%s is answered with the app itself', async (address) => {
@@ -50,6 +50,10 @@ test.each([scope, `${scope}?demo`, `${scope}index.html`])('%s is answered with t
   expect(answer.status).toBe(200);
   expect(await answer.text()).toBe('index.html');
   expect(answer.headers.get('link')).toBe('</studio/assets/app-B2.js>; rel=modulepreload, </studio/assets/doors-C3.js>; rel=modulepreload');
+});
+
+test('a file of the app is answered with itself', async () => {
+  expect(await (await answerTo(`${scope}icon.svg`)).text()).toBe('a picture');
 });
 
 test('an address below the app’s root is sent there first, with what was asked', async () => {
