@@ -31,9 +31,26 @@ const drafts: readonly DrawDraft[] = [
 /** What is done with whatever was read. */
 const doings = fc.sample(anyStep, { seed: 4, numRuns: 12 });
 
+/** What is left of so many parts when these are taken; less than none as soon as there are too many: thousands of copies within thousands of copies. */
+function partsLeft(value: unknown, most: number): number {
+  if (typeof value !== 'object' || value === null) return most - 1;
+  let left = most;
+  for (const part of Object.values(value)) {
+    left = partsLeft(part, left);
+    if (left < 0) break;
+  }
+  return left;
+}
+
+/** More than this no browser keeps: a part is some ten letters, and there is room for five million. */
+const PARTS_MAX = 500_000;
+
 /** As it lies in the browser's storage: the text of it damaged, or a part of it replaced. */
 function damaged(mutator: Mutator): unknown {
-  if (mutator.below(3) > 0) return JSON.parse(JSON.stringify(mutator.value(drafts)) ?? 'null');
+  if (mutator.below(3) > 0) {
+    const value = mutator.value(drafts);
+    return partsLeft(value, PARTS_MAX) < 0 ? undefined : JSON.parse(JSON.stringify(value) ?? 'null');
+  }
   try {
     return JSON.parse(mutator.text(drafts.map((draft) => JSON.stringify(draft))));
   } catch {
