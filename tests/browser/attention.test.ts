@@ -99,6 +99,7 @@ test('a day that has gone by is refused', async () => {
 test('an empty studio is told what would stand here', async () => {
   app = await openApp({ path: '' });
   await app.page.getByRole('button', { name: /Start with an empty cabinet/ }).click();
+  await app.page.getByRole('dialog', { name: 'Add a cabinet' }).waitFor();
   await app.page.goto(`${app.url}#/attention`);
   await app.page.getByText('Nothing needs attention').waitFor();
   await expect.poll(() => app?.page.locator('.bar-count').count()).toBe(0);

@@ -149,6 +149,7 @@ test('pictures that wait are told of in the studio’s own shelves, and can be s
   app = await openApp({ url: server.url });
   const { page } = app;
   await page.getByRole('button', { name: /empty cabinet/i }).click();
+  await page.getByRole('dialog', { name: 'Add a cabinet' }).waitFor();
   await keptOffline(page);
   await share(page, [{ name: 'a.png', type: 'image/png', bytes: png }]);
   await page.goto(`${server.url}#/wax`);

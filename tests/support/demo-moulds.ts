@@ -22,10 +22,15 @@ const isInUse = (mould: Mould) => !mould.retired && mould.grade === 'sound' && m
 /** Whether what its form offers for the next run is nothing to be warned of. */
 const runsPlainly = (mould: Mould) => runWarnings(shelf, mould, runFormOf(shelf, mould.id, SI_UNITS)?.offered ?? {}).length === 0;
 
-/** In use, in its drawer, with runs behind it, the next one as usual, and with another mould to use instead. */
+/** In use, in its drawer, from a master that is known, with runs behind it, the next one as usual, and with another mould to use instead. */
 export const workingMould = demoMould(
   'in use',
-  (mould) => isInUse(mould) && (mould.runs?.length ?? 0) > 1 && runsPlainly(mould) && insteadOf(shelf, mould.id).moulds.length > 0,
+  (mould) =>
+    isInUse(mould) &&
+    mould.runs !== undefined &&
+    mould.master !== undefined &&
+    runsPlainly(mould) &&
+    insteadOf(shelf, mould.id).moulds.length > 0,
 );
 export const otherMould = demoMould('besides', (mould) => isInUse(mould) && mould.id !== workingMould.id && mould.at === workingMould.at);
 export const failedMould = demoMould('that failed', (mould) => mould.grade === 'failed' && !mould.retired && inCabinet(mould));
