@@ -7,6 +7,7 @@ import type { Shelf } from '../domain/shelf.ts';
 interface Studio {
   readonly deps: Deps;
   readonly shelf: ReadonlySignal<Shelf>;
+  readonly holdShelf: () => () => void;
 }
 
 const StudioContext = createContext<Studio | null>(null);
@@ -14,10 +15,21 @@ const StudioContext = createContext<Studio | null>(null);
 /** Puts the studio's records within reach of every screen. The shelf shown is always one already written. */
 export function studioOf(deps: Deps): Studio {
   const shelf = signal(deps.keeper.shelf());
+  let holds = 0;
   deps.keeper.subscribe((next) => {
-    shelf.value = next;
+    if (holds === 0) shelf.value = next;
   });
-  return { deps, shelf };
+  function holdShelf(): () => void {
+    let isOver = false;
+    holds++;
+    return () => {
+      if (isOver) return;
+      isOver = true;
+      holds--;
+      if (holds === 0) shelf.value = deps.keeper.shelf();
+    };
+  }
+  return { deps, shelf, holdShelf };
 }
 
 export function StudioProvider({ studio, children }: { studio: Studio; children: ComponentChildren }) {
@@ -33,3 +45,8 @@ function useStudio(): Studio {
 export const useDeps = (): Deps => useStudio().deps;
 /** The shelf as it is; the screen is drawn again when it changes. */
 export const useShelf = (): Shelf => useStudio().shelf.value;
+/**
+ * For a form that is left once it is saved: until what this gives is called, screens are not drawn again for a changed shelf, so that the
+ * outcome is on the glass first. To be called in any case, and soon.
+ */
+export const useHoldShelf = (): (() => () => void) => useStudio().holdShelf;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Code } from '../../domain/brand.ts';
 import { type Burst, endsLabel, heard, labelIn, type Stroke } from '../../domain/wedge.ts';
 import { findCode } from '../../views/find-code.ts';
@@ -7,7 +7,7 @@ import { isTyping, pickFrom } from '../key-focus.ts';
 import { areKeysOn, KEYS, type KeyDesk, type KeyRule } from '../keys.ts';
 import { offerLabel } from '../label-taker.ts';
 import { go, route, to } from '../router.ts';
-import { useDeps, useShelf } from '../studio.tsx';
+import { useDeps } from '../studio.tsx';
 import { asItStands, type Before } from '../typed-field.ts';
 import { KeysSheet } from './keys-sheet.tsx';
 
@@ -17,11 +17,8 @@ const WAIT_MS = 65;
 /** Hears every key of the app: a scanner’s labels, and the keys of `KEYS`. Draws nothing but their list. */
 export function Keyboard(_: object) {
   const deps = useDeps();
-  const shelf = useShelf();
   const [isShown, setShown] = useState(false);
-  const desk = useRef<KeyDesk>({ deps, shelf, showKeys: setShown });
-  desk.current = { ...desk.current, shelf };
-  useEffect(() => listen(() => desk.current), []);
+  useEffect(() => listen(() => ({ deps, shelf: deps.keeper.shelf(), showKeys: setShown })), []);
   return isShown ? <KeysSheet onClose={() => setShown(false)} /> : null;
 }
 

@@ -1,3 +1,4 @@
+import { batch } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import { logRun } from '../../actions/log-run.ts';
 import { total } from '../../domain/bench.ts';
@@ -26,7 +27,7 @@ import { ThingPicker } from '../parts/thing-picker.tsx';
 import { rememberPlace } from '../recent-places.ts';
 import { goInstead, to } from '../router.ts';
 import { runCommand, startRun } from '../run-draft.ts';
-import { useDeps, useShelf } from '../studio.tsx';
+import { useDeps, useHoldShelf, useShelf } from '../studio.tsx';
 import { afterPaint } from '../turns.ts';
 import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
@@ -36,21 +37,18 @@ import { inUnits, useUnits } from '../use-units.ts';
 export function RunScreen({ id }: { id: string }) {
   const shelf = useShelf();
   const units = useUnits();
-  const isSaving = useRef(false);
-  const drawn = useRef(shelf);
-  // The run it logs itself changes the shelf: drawing this form once more, to leave it at once, would hold up the outcome.
-  if (!isSaving.current) drawn.current = shelf;
-  const form = useMemo(() => runFormOf(drawn.current, id as MouldId, units), [drawn.current, id, units]);
-  return useMemo(() => (form ? <RunForm id={id as MouldId} form={form} isSaving={isSaving} /> : <NoThing word="mould" />), [form, id]);
+  const form = useMemo(() => runFormOf(shelf, id as MouldId, units), [shelf, id, units]);
+  return form ? <RunForm id={id as MouldId} form={form} /> : <NoThing word="mould" />;
 }
 
-function RunForm({ id, form, isSaving }: { id: MouldId; form: RunFormView; isSaving: { current: boolean } }) {
+function RunForm({ id, form }: { id: MouldId; form: RunFormView }) {
   const deps = useDeps();
   const units = useUnits();
   const draft = useDraft(inUnits(`run:${id}`, units), () => startRun(form.offered, units));
   const { values, set, clear } = draft;
   const save = useSave();
   const isLogged = useRef(false);
+  const holdShelf = useHoldShelf();
   const made = values.shots * form.cavities;
   const bad = total(values.rejects as { readonly [fault: string]: number });
   const says = (field: string) => beside(save.problem, field);
@@ -60,26 +58,29 @@ function RunForm({ id, form, isSaving }: { id: MouldId; form: RunFormView; isSav
     if (isLogged.current) return;
     const command = runCommand(id, values, units, deps.today());
     if (isProblem(command)) return save.show(command);
-    isSaving.current = true;
+    const release = holdShelf();
     void save
       .run(
         (confirmed) => logRun(deps, { ...command, confirmed }),
         () => {
           isLogged.current = true;
-          // The outcome is on the glass first; drawing the mould's page would hold it up.
+          // The outcome is on the glass first; drawing this form once more, or the mould's page, would hold it up.
           afterPaint(() =>
-            afterPaint(() => {
-              clear();
-              rememberPlace(deps, values.to);
-              goInstead(to(['mould', id]));
-            }),
+            afterPaint(() =>
+              batch(() => {
+                release();
+                clear();
+                rememberPlace(deps, values.to);
+                goInstead(to(['mould', id]));
+              }),
+            ),
           );
           const logged = `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
           return `${logged}${driftSays(deps.keeper.shelf(), id, deps.today())}`;
         },
       )
-      .then(() => {
-        isSaving.current = isLogged.current;
+      .finally(() => {
+        if (!isLogged.current) release();
       });
   }
 
