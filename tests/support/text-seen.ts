@@ -52,6 +52,8 @@ export function smallText(page: Page): Promise<string[]> {
 export function coveredGlass(page: Page, most: number): Promise<string[]> {
   return page.evaluate((share) => {
     if (document.querySelector('dialog[open]')) return [];
+    // Buttons come out for the keys, whose focus an earlier screen may have left behind.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     const still = [...document.querySelectorAll<HTMLElement>('.bar, .screen-head, .screen-actions, .here')].filter((each) => {
       const { position } = getComputedStyle(each);
       return each.checkVisibility() && (position === 'sticky' || position === 'fixed');
