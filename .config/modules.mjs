@@ -7,7 +7,7 @@ export const root = fileURLToPath(new URL('..', import.meta.url));
 /**
  * @template T
  * @param {string} path of a module, from the project's root: `/tests/…`
- * @param {(module: Record<string, (options: object) => Promise<T>>) => Promise<T>} job what is done with what it exports
+ * @param {(module: Record<string, (options: unknown) => Promise<T>>) => Promise<T>} job what is done with what it exports
  * @returns {Promise<T>}
  */
 export async function withModule(path, job) {
