@@ -80,7 +80,8 @@ export interface Keeper {
   close(): void;
 }
 
-const TRIES = 6;
+/** Another tab that writes without a pause wins most of them: what it wrote has to be read before each. */
+const TRIES = 30;
 
 export async function openKeeper(options: KeeperOptions): Promise<Keeper | Problem> {
   const db = new MouldkeepDb(options.name);
