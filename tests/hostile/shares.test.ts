@@ -30,7 +30,7 @@ function large(name: string, type: string): File {
   return file;
 }
 
-/** A form as any app may post it: fields of any name, texts among the files, none at all, or no form. */
+/** A form such as other apps may post: fields of any name, texts among the files, none at all, or no form. */
 function anyShare(mutator: Mutator): { readonly request: Request; readonly files: number } {
   if (mutator.below(12) === 0) {
     const body = mutator.text(['--x\r\nContent-Disposition: form-data; name="pictures"; filename="a.jpg"\r\n\r\nabc\r\n--x--']);
