@@ -8,18 +8,24 @@ import { serveTestPage } from '../support/test-page.ts';
 
 let site: Awaited<ReturnType<typeof serveTestPage>>;
 let profile = '';
+let isProved = false;
 beforeAll(async () => {
   site = await serveTestPage('tests/support/killed-page.ts');
   profile = makeProfile();
 });
 afterAll(async () => {
   await site.stop();
-  removeProfile(profile);
+  // What was lost, and whether the browser or we lost it, can only be told from what lies there.
+  if (isProved) removeProfile(profile);
+  else console.error(`The profile is kept at ${profile}`);
 });
 
 /** A big journal takes long to look through, so each studio is killed in a few times only; the last one is the app's own. */
 const KILLS_A_STUDIO = 5;
 const studioOf = (kill: number) => (kill >= KILLS - KILLS_A_STUDIO ? 'mouldkeep' : `studio-${Math.floor(kill / KILLS_A_STUDIO)}`);
+
+/** Of what is gone, named one by one. */
+const LINES = 20;
 
 interface Round {
   readonly studio: string;
@@ -40,7 +46,10 @@ async function look(browser: Killable, studio: string, saved: ReadonlySet<string
   const page = await openPage(browser);
   const { ids, wrong } = await page.evaluate((name) => window.killed.look(name), studio);
   const there = new Set(ids);
-  return [...wrong, ...[...saved].filter((id) => !there.has(id)).map((id) => `${id} was shown as saved and is gone`)];
+  const gone = [...saved].filter((id) => !there.has(id));
+  if (gone.length === 0) return wrong;
+  const all = `${gone.length} of ${saved.size} that were shown as saved are gone from ${studio}, which has ${ids.length} entries`;
+  return [...wrong, all, ...gone.slice(0, LINES).map((id) => `${id} is gone`)];
 }
 
 /** Looks at the studio, writes on in it, and kills the browser in the midst of that. */
@@ -96,6 +105,7 @@ test(
     await app.page.getByText('Mould 0.').first().waitFor();
     app.assertQuiet();
     await app.close();
+    isProved = true;
   },
   LONG_MS,
 );
