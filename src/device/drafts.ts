@@ -1,16 +1,18 @@
 import type { Day } from '../domain/brand.ts';
+import { type Problem, problem } from '../domain/problem.ts';
 
 export interface KeptDraft {
-  readonly values: unknown;
+  readonly values: object;
   /** The day it was last typed into. */
   readonly on: Day;
 }
 
 /** What is being typed, kept until the form is done, across reloads and crashes. */
 export interface Drafts {
-  read(form: string): KeptDraft | undefined;
+  /** A Problem when what is kept cannot be read; it then lies there until the form is typed into or done. */
+  read(form: string): KeptDraft | Problem | undefined;
   /** Keeps it; what is too long, or refused by the device, lives in this tab alone until it is cleared. */
-  keep(form: string, values: unknown): void;
+  keep(form: string, values: object): void;
   clear(form: string): void;
   /** Whether loading this tab again would lose something typed. */
   isHeld(): boolean;
@@ -51,11 +53,7 @@ export function openDrafts(studio: string, today: () => Day): Drafts {
   return {
     read(form) {
       const text = inMemory.get(form) ?? storage?.getItem(prefix + form);
-      try {
-        return text ? (JSON.parse(text) as KeptDraft) : undefined;
-      } catch {
-        return undefined;
-      }
+      return text ? keptIn(text) : undefined;
     },
     keep(form, values) {
       const text = JSON.stringify({ values, on: today() } satisfies KeptDraft);
@@ -71,4 +69,21 @@ export function openDrafts(studio: string, today: () => Day): Drafts {
     isHeld: () => inMemory.size > 0,
     names: (text) => [...inMemory.values(), ...stored().map((key) => storage?.getItem(key) ?? '')].some((draft) => draft.includes(text)),
   };
+}
+
+function keptIn(text: string): KeptDraft | Problem {
+  try {
+    const kept: unknown = JSON.parse(text);
+    if (isObject(kept)) {
+      const { values, on } = kept;
+      if (isObject(values) && typeof on === 'string') return { values, on: on as Day };
+    }
+  } catch {
+    // Told of below, like what is no draft.
+  }
+  return problem('What was left half filled in here could not be read.', 'Nothing on your shelves was changed; it begins afresh.');
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -271,7 +271,7 @@ test('a cabinet taken out for good sends what is in it elsewhere, in one action'
   app.assertQuiet();
 });
 
-test('a drawing that was damaged where it is kept opens as it was a step before; one that cannot be read is begun afresh', async () => {
+test('a drawing that was damaged where it is kept opens as it was a step before, one that cannot be read afresh, and both are told', async () => {
   app = await openApp({ path: '?demo#/draw/new' });
   const { page } = app;
   const cut = async () => {
@@ -295,10 +295,40 @@ test('a drawing that was damaged where it is kept opens as it was a step before;
     await page.reload();
     await page.locator('.draw-one').first().waitFor();
   };
+  const note = page.locator('.draw .note');
+  const kept = () => page.evaluate(() => Object.entries(localStorage).find(([key]) => key.includes('draw:'))?.[1]);
   await damage('"now":\\{', '"now":{"a":1},"old":{');
   await expect.poll(() => drawn(page)).toHaveLength(1);
+  await expect
+    .poll(() => note.textContent())
+    .toBe(
+      'The last steps of the unfinished drawing could not be read. It is shown as it was before them, and your shelves are as they were.',
+    );
   await damage('"steps":', '"stops":');
   await expect.poll(() => drawn(page)).toHaveLength(1);
+  await expect
+    .poll(() => note.textContent())
+    .toBe('The unfinished drawing could not be read. Your shelves are as they were, and drawing begins afresh.');
+  expect(await axeWhole(page)).toEqual([]);
+  // It lies there until something is drawn.
+  expect(await kept()).toContain('"stops":');
   await cut();
   await expect.poll(() => drawn(page)).toHaveLength(2);
+  expect(await kept()).toContain('"steps":');
+
+  // Of a cabinet that stands on the shelves, a draft cut short.
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/draw/${cabinet.id}`);
+  await page.getByRole('heading', { name: `Draw ${cabinet.name}` }).waitFor();
+  await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length);
+  await cut();
+  await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length + 1);
+  await page.evaluate((id) => {
+    const key = Object.keys(localStorage).find((each) => each.includes(id)) ?? '';
+    localStorage.setItem(key, localStorage.getItem(key)?.slice(0, -30) ?? '');
+  }, `draw:${cabinet.id}`);
+  await page.reload();
+  await page.getByText('The cabinet is as it was, and drawing begins from how it stands.').waitFor();
+  await expect.poll(() => drawn(page)).toHaveLength(inCabinet.length);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await axeWhole(page)).toEqual([]);
 });

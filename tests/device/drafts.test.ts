@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { openDrafts } from '../../src/device/drafts.ts';
+import { type Drafts, openDrafts } from '../../src/device/drafts.ts';
 import type { Day } from '../../src/domain/brand.ts';
+import { isProblem } from '../../src/domain/problem.ts';
 
 /** As a browser's: full beyond `room` characters. */
 class SmallStorage {
@@ -19,6 +20,12 @@ class SmallStorage {
 
 let storage: SmallStorage;
 const open = (day = '2026-11-03') => openDrafts('studio', () => day as Day);
+/** What the form finds again. */
+function found(drafts: Drafts, form: string): object | undefined {
+  const kept = drafts.read(form);
+  if (isProblem(kept)) throw new Error(kept.says);
+  return kept?.values;
+}
 
 beforeEach(() => {
   storage = new SmallStorage();
@@ -41,11 +48,11 @@ describe('a draft', () => {
     storage.room = 10;
     drafts.keep('run:1', { note: 'a longer note' });
     expect(drafts.isHeld()).toBe(true);
-    expect(drafts.read('run:1')?.values).toEqual({ note: 'a longer note' });
+    expect(found(drafts, 'run:1')).toEqual({ note: 'a longer note' });
     expect(open().read('run:1')).toBeUndefined();
     storage.room = 1000;
     drafts.keep('run:1', { note: 'once more' });
-    expect([drafts.isHeld(), open().read('run:1')?.values]).toEqual([false, { note: 'once more' }]);
+    expect([drafts.isHeld(), found(open(), 'run:1')]).toEqual([false, { note: 'once more' }]);
   });
 
   it('as long as a big list lives in the tab alone, and leaves the others their room', () => {
@@ -54,7 +61,7 @@ describe('a draft', () => {
     drafts.keep('run:1', { shots: 3 });
     expect(drafts.isHeld()).toBe(true);
     expect(open().read('list')).toBeUndefined();
-    expect(open().read('run:1')?.values).toEqual({ shots: 3 });
+    expect(found(open(), 'run:1')).toEqual({ shots: 3 });
     drafts.clear('list');
     expect(drafts.isHeld()).toBe(false);
   });
@@ -67,7 +74,21 @@ describe('a draft', () => {
     });
     const drafts = open();
     drafts.keep('run:1', { shots: 3 });
-    expect([drafts.read('run:1')?.values, drafts.isHeld(), drafts.names('shots')]).toEqual([{ shots: 3 }, true, true]);
+    expect([found(drafts, 'run:1'), drafts.isHeld(), drafts.names('shots')]).toEqual([{ shots: 3 }, true, true]);
+  });
+
+  it('that cannot be read is told, and lies there until something is typed', () => {
+    open().keep('run:1', { shots: 3 });
+    const [key = ''] = Object.keys(storage).filter((each) => each.endsWith('run:1'));
+    const whole = storage.getItem(key) ?? '';
+    for (const text of [whole.slice(0, -9), 'null', '[]', '{"values":[],"on":"2026-11-03"}', whole.replace('"2026-11-03"', '7')]) {
+      storage.setItem(key, text);
+      const read = open().read('run:1');
+      expect(isProblem(read) && `${read.says} ${read.kept}`, text).toMatch(/could not be read.*Nothing on your shelves was changed/);
+      expect(storage.getItem(key)).toBe(text);
+    }
+    open().keep('run:1', { shots: 4 });
+    expect(found(open(), 'run:1')).toEqual({ shots: 4 });
   });
 
   it('knows what any form names', () => {

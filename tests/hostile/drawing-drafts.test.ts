@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { Sha256 } from '../../src/domain/brand.ts';
 import { drawingOf } from '../../src/domain/drawing/drawing-of.ts';
 import { did, firstStep, redone, type Steps, undone } from '../../src/domain/drawing/history.ts';
 import { keptSteps } from '../../src/domain/drawing/kept.ts';
 import { childrenOf } from '../../src/domain/nesting.ts';
 import { planSaveDrawing } from '../../src/domain/plans/save-drawing.ts';
-import { isProblem } from '../../src/domain/problem.ts';
+import { isProblem, problem } from '../../src/domain/problem.ts';
 import { SI_UNITS } from '../../src/domain/units.ts';
 import { type DrawDraft, drawCommand, soundDraw, startDraw } from '../../src/ui/drawing/draft.ts';
 import { heldInFronts } from '../../src/views/drawing-holds.ts';
@@ -59,15 +60,29 @@ function damaged(mutator: Mutator): unknown {
 }
 
 test('a whole draft comes back as it was, and of a damaged one the newest drawing that can be read', () => {
-  expect(keptSteps(JSON.parse(JSON.stringify(steps)))).toEqual(steps);
+  expect(keptSteps(JSON.parse(JSON.stringify(steps)))).toEqual({ steps });
   const { past, future } = steps;
-  expect(keptSteps({ past, now: { ...steps.now, fronts: [{}] }, future })).toEqual({
-    past: past.slice(0, -1),
-    now: past.at(-1),
-    future: [],
-  });
-  expect(keptSteps({ past: [null, past[0]], now: steps.now, future: 'x' })).toEqual({ past: [past[0]], now: steps.now, future: [] });
-  expect(soundDraw({ ...start, name: 'East', steps: {} as Steps }, start)).toBe(start);
+  const stepBefore = { past: past.slice(0, -1), now: past.at(-1), future: [] };
+  expect(keptSteps({ past, now: { ...steps.now, fronts: [{}] }, future })).toEqual({ steps: stepBefore, lost: 'newest' });
+  const fewer = { past: [past[0]], now: steps.now, future: [] };
+  expect(keptSteps({ past: [null, past[0]], now: steps.now, future: 'x' })).toEqual({ steps: fewer, lost: 'others' });
+  expect(keptSteps({ past: [], now: null, future: [steps.now] })).toBeNull();
+});
+
+test('what could not be read is told, and what was kept', () => {
+  const typed = { ...start, name: 'East', photo: 'a'.repeat(64) as Sha256 };
+  const read = (raw: Partial<Record<keyof DrawDraft, unknown>>) => soundDraw(cabinet)({ ...typed, ...(raw as object) }, start, raw);
+  const { begun } = start;
+  expect(read({ steps, begun })).toEqual({ values: { ...typed, steps }, problem: undefined });
+  for (const raw of [{}, { steps }, { steps: {}, begun }, { steps, begun: { ...begun, fronts: [1] } }]) {
+    expect(read(raw)).toEqual({
+      values: typed,
+      problem: problem('The unfinished drawing could not be read.', 'The cabinet is as it was, and drawing begins from how it stands.'),
+    });
+  }
+  expect(soundDraw(undefined)(start, start, {}).problem?.kept).toBe('Your shelves are as they were, and drawing begins afresh.');
+  expect(read({ steps: { ...steps, now: 1 }, begun }).problem?.says).toMatch(/^The last steps /);
+  expect(read({ steps: { ...steps, past: [1] }, begun }).problem?.says).toMatch(/^Some steps /);
 });
 
 test(
@@ -77,9 +92,12 @@ test(
     forDraws(
       damaged,
       (raw) => {
-        const found = { ...start, ...(typeof raw === 'object' && raw !== null && !Array.isArray(raw) ? raw : {}) } as DrawDraft;
+        const kept = typeof raw === 'object' && raw !== null && !Array.isArray(raw) ? raw : {};
+        const found = { ...start, ...kept } as DrawDraft;
         // Fields of other kinds are left out by every form; see `useDraft`.
-        const draft = soundDraw({ ...found, name: String(found.name), room: String(found.room), newRoom: '', taken: [] }, start);
+        const fitting = { ...found, name: String(found.name), room: String(found.room), newRoom: '', taken: [] };
+        const { values: draft, problem: lost } = soundDraw(cabinet)(fitting, start, kept);
+        if (draft.steps === start.steps) expect(lost?.says).toMatch(/could not be read/);
         const { now } = redone(undone(draft.steps));
         looks += 1;
         const tried = [0, 1, 2].flatMap((i) => doings[(3 * looks + i) % doings.length] ?? []);

@@ -59,13 +59,23 @@ export function keptDrawing(raw: unknown): Drawing | null {
   return { widthMm, heightMm, fronts, gone, next };
 }
 
+export interface KeptSteps {
+  readonly steps: Steps;
+  /** Which could not be read: `newest`, so that it is as it was some steps before, or only some of the `others`. */
+  readonly lost?: 'newest' | 'others';
+}
+
 /** Steps that were kept as text: those that can be read, the newest of them being what it is now. Null when there are none. */
-export function keptSteps(raw: unknown): Steps | null {
+export function keptSteps(raw: unknown): KeptSteps | null {
   if (!isRaw(raw)) return null;
-  const readable = (list: unknown) => (Array.isArray(list) ? list.map(keptDrawing) : []).filter((each) => each !== null);
-  const past = readable(raw['past']);
-  const now = keptDrawing(raw['now']);
-  if (now) return { past, now, future: readable(raw['future']) };
-  const before = past.pop();
-  return before ? { past, now: before, future: [] } : null;
+  const [past, now, future] = [listOf(raw['past']), keptDrawing(raw['now']), listOf(raw['future'])];
+  if (now) return { steps: { past: past.read, now, future: future.read }, ...(past.isWhole && future.isWhole ? {} : { lost: 'others' }) };
+  const before = past.read.at(-1);
+  return before ? { steps: { past: past.read.slice(0, -1), now: before, future: [] }, lost: 'newest' } : null;
+}
+
+function listOf(raw: unknown): { readonly read: readonly Drawing[]; readonly isWhole: boolean } {
+  const each = Array.isArray(raw) ? raw.map(keptDrawing) : [null];
+  const read = each.filter((drawing) => drawing !== null);
+  return { read, isWhole: read.length === each.length };
 }

@@ -5,10 +5,11 @@ import { firstStep, type Steps } from '../../domain/drawing/history.ts';
 import { keptDrawing, keptSteps } from '../../domain/drawing/kept.ts';
 import { formProblem } from '../../domain/form-problem.ts';
 import type { SaveDrawing } from '../../domain/plans/save-drawing.ts';
-import type { Problem } from '../../domain/problem.ts';
+import { type Problem, problem } from '../../domain/problem.ts';
 import type { Place, Shelf } from '../../domain/shelf.ts';
 import { lengthIn, type Units } from '../../domain/units.ts';
 import { placeAround } from '../../domain/whereabouts.ts';
+import type { Sound } from '../use-draft.ts';
 
 /** Outside of a front to start from, mm. */
 const [WIDTH_MM, HEIGHT_MM] = [900, 1000];
@@ -51,12 +52,29 @@ export function startDraw(shelf: Shelf, cabinet: Place | undefined): DrawDraft {
 }
 
 /** Of a draft that was found again, what can be read: a damaged drawing is as it was some steps before, or begun afresh. */
-export function soundDraw(found: DrawDraft, start: DrawDraft): DrawDraft {
-  const [steps, begun] = [keptSteps(found.steps), keptDrawing(found.begun)];
-  // What is taken out is told from what it was begun with.
-  if (!steps || !begun) return start;
-  return { ...found, steps, begun, taken: found.taken.filter((sha) => typeof sha === 'string') };
+export function soundDraw(cabinet: Place | undefined): Sound<DrawDraft> {
+  return (found, start, raw: Partial<Record<keyof DrawDraft, unknown>>) => {
+    const [kept, begun] = [keptSteps(raw.steps), keptDrawing(raw.begun)];
+    const sound = { ...found, taken: found.taken.filter((sha) => typeof sha === 'string') };
+    // What is taken out is told from what it was begun with. The name and the photo are worth keeping all the same.
+    if (!kept || !begun)
+      return { values: { ...sound, steps: start.steps, begun: start.begun }, problem: cabinet ? UNREADABLE : UNREADABLE_NEW };
+    return { values: { ...sound, steps: kept.steps, begun }, problem: kept.lost && LOST[kept.lost] };
+  };
 }
+
+const UNREADABLE = problem('The unfinished drawing could not be read.', 'The cabinet is as it was, and drawing begins from how it stands.');
+const UNREADABLE_NEW = problem('The unfinished drawing could not be read.', 'Your shelves are as they were, and drawing begins afresh.');
+const LOST: Readonly<Record<'newest' | 'others', Problem>> = {
+  newest: problem(
+    'The last steps of the unfinished drawing could not be read.',
+    'It is shown as it was before them, and your shelves are as they were.',
+  ),
+  others: problem(
+    'Some steps of the unfinished drawing could not be read.',
+    'It is shown as you left it, but cannot be taken back through those steps.',
+  ),
+};
 
 function roomOf(shelf: Shelf, cabinet: Place | undefined): PlaceId | undefined {
   return cabinet && placeAround(shelf, cabinet);

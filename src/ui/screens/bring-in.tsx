@@ -3,7 +3,7 @@ import type { Delimiter } from '../../domain/csv/delimiter.ts';
 import { guessColumns, guessTarget } from '../../domain/csv/guess.ts';
 import type { ImportPlan, Reading } from '../../domain/csv/plan.ts';
 import { TARGETS } from '../../domain/csv/targets.ts';
-import { isProblem, type Problem } from '../../domain/problem.ts';
+import { isProblem } from '../../domain/problem.ts';
 import { headOfList, type ListHead, type Progress, previewImport, type RunningJob } from '../../views/import-preview.ts';
 import { Button } from '../parts/button.tsx';
 import { ImportColumns } from '../parts/import-columns.tsx';
@@ -25,11 +25,12 @@ interface Draft {
 /** A list from a spreadsheet: choose it, say what its columns are, look at what each row becomes, and only then bring it in. */
 export function BringInScreen() {
   const deps = useDeps();
-  const [draft, setDraft] = useState<Draft | undefined>(() => deps.drafts.read(FORM)?.values as Draft | undefined);
+  const [found] = useState(() => deps.drafts.read(FORM));
+  const [draft, setDraft] = useState(isProblem(found) ? undefined : (found?.values as Draft | undefined));
   const [head, setHead] = useState<ListHead>();
   const [plan, setPlan] = useState<ImportPlan>();
   const [progress, setProgress] = useState<Progress>();
-  const [problem, setProblem] = useState<Problem>();
+  const [problem, setProblem] = useState(isProblem(found) ? found : undefined);
   const job = useRef<RunningJob<unknown> | undefined>(undefined);
   useEffect(() => () => job.current?.cancel(), []);
 

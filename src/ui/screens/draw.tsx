@@ -62,7 +62,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const shelf = useShelf();
   const units = useUnits();
   const save = useSave();
-  const draft = useDraft<DrawDraft>(inUnits(`draw:${cabinet?.id ?? 'new'}`, units), () => startDraw(shelf, cabinet), soundDraw);
+  const draft = useDraft<DrawDraft>(inUnits(`draw:${cabinet?.id ?? 'new'}`, units), () => startDraw(shelf, cabinet), soundDraw(cabinet));
   const { values, set, clear } = draft;
   const easel = useDrawing(values.steps, (steps) => set({ steps }));
   const [sheet, setSheet] = useState<SheetName | 'leave' | undefined>();
