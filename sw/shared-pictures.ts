@@ -1,11 +1,8 @@
 import { registerRoute } from 'workbox-routing';
-import { SHARED_CACHE, SHARED_PATH } from './messages.ts';
+import { type Refusal, SHARED_CACHE, SHARED_MAX, SHARED_MAX_MB, SHARED_PATH } from './messages.ts';
 
 /** Where the manifest tells other apps to send pictures, below the scope. */
 const TARGET = 'share';
-/** More at once is a slip of the thumb in a gallery. */
-const PICTURES_MAX = 20;
-const BYTES_MAX = 60 * 1024 * 1024;
 
 /** Takes pictures that another app shares, with or without a network; a server never sees them. */
 export function takeShares(scope: string): void {
@@ -17,15 +14,22 @@ export function takeShares(scope: string): void {
   );
 }
 
-/** Lays the shared pictures aside and opens the screen that asks what they are of; it is told how many could not be kept. */
+/** Lays the shared pictures aside and opens the screen that asks what they are of; it is told what could not be kept, and why. */
 export async function keepShared(request: Request, scope: string, now: number): Promise<Response> {
   let files: readonly File[];
   try {
     files = [...(await request.formData()).values()].filter((value) => value instanceof File);
   } catch {
-    return toScreen(scope, 1);
+    return toScreen(scope, 0, ['unread']);
   }
-  const pictures = files.filter(({ type, size }) => type.startsWith('image/') && size > 0 && size <= BYTES_MAX).slice(0, PICTURES_MAX);
+  if (files.length === 0) return toScreen(scope, 0, ['none']);
+  const refused: Refusal[] = [];
+  const pictures: File[] = [];
+  for (const file of files) {
+    const why = whyNot(file) ?? (pictures.length < SHARED_MAX ? undefined : 'many');
+    if (why) refused.push(why);
+    else pictures.push(file);
+  }
   let kept = 0;
   try {
     const cache = await caches.open(SHARED_CACHE);
@@ -35,12 +39,22 @@ export async function keepShared(request: Request, scope: string, now: number): 
       kept += 1;
     }
   } catch {
-    // No room left: those kept so far are shown, and the others are told of.
+    // Those kept so far are shown, and the others are told of.
+    refused.push(...pictures.slice(kept).map((): Refusal => 'room'));
   }
-  return toScreen(scope, files.length - kept);
+  return toScreen(scope, kept, refused);
+}
+
+function whyNot({ type, size }: File): Refusal | undefined {
+  if (!type.startsWith('image/')) return 'kind';
+  if (size === 0) return 'empty';
+  return size > SHARED_MAX_MB * 1024 * 1024 ? 'large' : undefined;
 }
 
 /** 303: the picture is sent once, going on or back fetches a page. */
-function toScreen(scope: string, refused: number): Response {
-  return Response.redirect(`${scope}#/shared${refused > 0 ? `?refused=${refused}` : ''}`, 303);
+function toScreen(scope: string, kept: number, refused: readonly Refusal[]): Response {
+  const told = new URLSearchParams();
+  for (const why of new Set(refused)) told.set(why, String(refused.filter((each) => each === why).length));
+  if (refused.length > 0) told.set('kept', String(kept));
+  return Response.redirect(`${scope}#/shared${refused.length > 0 ? `?${told}` : ''}`, 303);
 }

@@ -1,11 +1,13 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { appDir } from '../../.config/build.mjs';
 import { type Served, serveApp } from '../../.config/server.mjs';
 import { axeWhole } from '../support/axe-whole.ts';
-import { keptOffline, type OpenApp, openApp } from '../support/browser.ts';
+import { keptOffline, makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
+import { aRecorded } from '../support/entry-builders.ts';
+import { layIn } from '../support/lay-in.ts';
 
 interface Icon {
   readonly src: string;
@@ -123,9 +125,9 @@ test('a shared picture is asked about offline, waits while the app is closed, an
   // Closed midway, and opened again.
   await page.close();
   const again = await app.context.newPage();
-  await again.goto(`${server.url}?demo#/shared?refused=1`);
+  await again.goto(`${server.url}?demo#/shared?kind=1&kept=1`);
   await heading(again, 'What is on this picture?');
-  await again.getByText('1 file could not be taken').waitFor();
+  await again.getByText('1 file is no picture.').waitFor();
   await again.getByText('1 more picture after this one.').waitFor();
   await again.getByAltText('What was shared').waitFor();
   expect(await axeWhole(again)).toEqual([]);
@@ -162,6 +164,89 @@ test('pictures that wait are told of in the studio’s own shelves, and can be s
   await page.goBack();
   await heading(page, 'What is on this picture?');
   await page.getByAltText('What was shared').waitFor();
+});
+
+/** Shared as the system does it: the page is led there by a form, from somewhere else. */
+async function shareAway(page: Page, files: readonly (string | { name: string; mimeType: string; buffer: Buffer })[]): Promise<void> {
+  const { action, params } = manifest.share_target;
+  await page.goto('about:blank');
+  const field = files.length > 0 ? `<input type="file" multiple name="${params.files[0]?.name}">` : '';
+  await page.setContent(
+    `<form method="post" enctype="multipart/form-data" action="${new URL(action, server.url)}"><input name="title" value="<b>Gallery</b>">${field}<button>Share</button></form>`,
+  );
+  const [onDisk, made] = [files.filter((file) => typeof file === 'string'), files.filter((file) => typeof file !== 'string')];
+  if (files.length > 0) await page.locator('[type=file]').setInputFiles(onDisk.length > 0 ? onDisk : made);
+  await page.getByRole('button', { name: 'Share' }).click();
+  await heading(page, 'What is on this picture?');
+}
+
+test('odd things that are shared are each told, with what was kept, and none is half kept', async () => {
+  const mould = aRecorded('mould', { name: 'Heron seal' });
+  app = await openApp({ url: server.url });
+  const { page } = app;
+  const opened: string[] = [];
+  page.on('dialog', (dialog) => {
+    opened.push(dialog.message());
+    void dialog.dismiss();
+  });
+  await page.locator('.door').first().waitFor();
+  await layIn(page, [mould]);
+  await keptOffline(page);
+  const note = page.locator('.note-problem').first();
+  const left = 'What was not taken is still where it was shared from.';
+
+  // Words alone, as a browser shares an address.
+  await shareAway(page, []);
+  await expect.poll(() => note.textContent()).toBe('No picture came with what was shared. Nothing was changed.');
+  await page.getByText('No picture waits here').waitFor();
+
+  const folder = makeProfile();
+  const onDisk = (name: string, bytes: Buffer | string, size?: number) => {
+    const path = join(folder, name);
+    writeFileSync(path, bytes);
+    if (size !== undefined) truncateSync(path, size);
+    return path;
+  };
+  const picture = Buffer.from(png);
+  const odd = [
+    onDisk('notes.txt', 'pot low'),
+    onDisk('empty.png', ''),
+    onDisk('long.jpg', picture, 61 * 1024 * 1024),
+    onDisk('a <img src=x onerror=alert(1)>.png', picture),
+    onDisk('broken.jpg', 'pot low'),
+  ];
+  await shareAway(page, odd);
+  await expect
+    .poll(() => note.textContent())
+    .toBe(`1 file is no picture. 1 file is empty. 1 picture is larger than 60 MB. ${left} 2 pictures were taken.`);
+  await page.getByAltText('What was shared').waitFor();
+  await page.getByText('1 more picture after this one.').waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  await page.locator('.picker-choice', { hasText: 'Heron seal' }).click();
+  await page.getByRole('button', { name: 'Add the photo' }).click();
+  await page.getByText('Photo added to Heron seal.').waitFor();
+  await page.getByText('This device cannot read that picture.').waitFor();
+  await page.locator('.picker-choice', { hasText: 'Heron seal' }).click();
+  await page.getByRole('button', { name: 'Add the photo' }).click();
+  await page.getByText('That file is no picture this device can read.').waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Do not keep it' }).click();
+  await page.getByText('No picture waits here').waitFor();
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${mould.id}`);
+  await heading(page, 'Heron seal');
+  await page.locator('.thumb[aria-label^="Picture 1 of 1"] img').first().waitFor();
+  await expect.poll(() => page.locator('.thumb[aria-label*=" of 2"]').count()).toBe(0);
+
+  // A whole gallery by a slip of the thumb.
+  await shareAway(
+    page,
+    Array.from({ length: 22 }, (_, i) => ({ name: `${i}.png`, mimeType: 'image/png', buffer: picture })),
+  );
+  await expect.poll(() => note.textContent()).toBe(`2 pictures are too many: 20 can be taken at once. ${left} 20 pictures were taken.`);
+  await page.getByText('19 more pictures after this one.').waitFor();
+  removeProfile(folder);
+  expect(opened).toEqual([]);
+  app.assertQuiet();
 });
 
 test('a deep link opened cold leads back to the shelves, and Back goes one step at a time', async () => {

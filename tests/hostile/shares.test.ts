@@ -1,4 +1,6 @@
 import { beforeEach, expect, test, vi } from 'vitest';
+import { refusedShares } from '../../src/device/shared-pictures.ts';
+import { isProblem } from '../../src/domain/problem.ts';
 import { keepShared } from '../../sw/shared-pictures.ts';
 import { DRAWS } from '../support/amount.ts';
 import { Mutator } from '../support/mutate.ts';
@@ -53,16 +55,20 @@ function anyShare(mutator: Mutator): { readonly request: Request; readonly files
   return { request: { formData: async () => form } as Request, files };
 }
 
-test('whatever is shared, the screen opens; pictures are kept, and all else is told of by its number', async () => {
+test('whatever is shared, the screen opens; pictures are kept, and all else is told of by why and how many', async () => {
   for (let i = 0; i < Math.min(DRAWS, 10_000); i++) {
     const mutator = new Mutator(i);
     [kept, room] = [[], mutator.one([0, 3, 1000])];
     const { request, files } = anyShare(mutator);
     const answer = await keepShared(request, SCOPE, 1);
     expect(answer.status).toBe(303);
-    const [, refused = '0'] =
-      /^https:\/\/host\.example\/studio\/#\/shared(?:\?refused=(\d+))?$/.exec(answer.headers.get('location') ?? '') ?? [];
-    if (files >= 0) expect(kept.length + Number(refused)).toBe(files);
+    const [, asked = ''] = /^https:\/\/host\.example\/studio\/#\/shared(?:\?([\w&=]+))?$/.exec(answer.headers.get('location') ?? '') ?? [];
+    const told = new URLSearchParams(asked);
+    const refused = ['kind', 'empty', 'large', 'many', 'room'].reduce((sum, why) => sum + Number(told.get(why) ?? 0), 0);
+    if (files >= 0) expect(kept.length + refused).toBe(files);
+    if (files === 0) expect(told.get('none')).toBe('1');
+    if (asked !== '') expect(told.get('kept')).toBe(String(kept.length));
+    expect(isProblem(refusedShares(told))).toBe(asked !== '');
     expect(kept.length).toBeLessThanOrEqual(20);
     for (const response of kept) expect(response.headers.get('content-type')).toMatch(/^image\//);
   }

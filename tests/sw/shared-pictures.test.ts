@@ -57,23 +57,23 @@ describe('pictures shared from another app', () => {
 
   test('what is no picture, empty, or one too many is told of, and the others are kept', async () => {
     expect(await leadsTo(sent(photo(), photo('list.csv', 'text/csv'), photo('empty.png', 'image/png', '')))).toBe(
-      `${scope}#/shared?refused=2`,
+      `${scope}#/shared?kind=1&empty=1&kept=1`,
     );
     expect(kept.size).toBe(1);
     kept.clear();
-    expect(await leadsTo(sent(...Array.from({ length: 23 }, (_, i) => photo(`${i}.jpg`))))).toBe(`${scope}#/shared?refused=3`);
+    expect(await leadsTo(sent(...Array.from({ length: 23 }, (_, i) => photo(`${i}.jpg`))))).toBe(`${scope}#/shared?many=3&kept=20`);
     expect(kept.size).toBe(20);
   });
 
   test('when there is no room, or what was sent cannot be read, the screen says so', async () => {
     room = 1;
-    expect(await leadsTo(sent(photo(), photo()))).toBe(`${scope}#/shared?refused=1`);
+    expect(await leadsTo(sent(photo(), photo()))).toBe(`${scope}#/shared?room=1&kept=1`);
     const broken = new Request(`${scope}share`, {
       method: 'POST',
       body: 'x',
       headers: { 'content-type': 'multipart/form-data; boundary=no' },
     });
-    expect(await leadsTo(broken)).toBe(`${scope}#/shared?refused=1`);
-    expect(await leadsTo(sent())).toBe(`${scope}#/shared`);
+    expect(await leadsTo(broken)).toBe(`${scope}#/shared?unread=1&kept=0`);
+    expect(await leadsTo(sent())).toBe(`${scope}#/shared?none=1&kept=0`);
   });
 });

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { addShared, dropShared, type SharedPicture, sharedPictures } from '../../actions/shared-pictures.ts';
+import { addShared, dropShared, refusedShares, type SharedPicture, sharedPictures } from '../../actions/shared-pictures.ts';
 import type { ThingId } from '../../domain/brand.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { NOUNS } from '../../domain/noun.ts';
-import { problem } from '../../domain/problem.ts';
+import { isProblem, type Problem, problem } from '../../domain/problem.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { recentThings } from '../../views/recent-things.ts';
@@ -28,31 +28,25 @@ const TITLE = 'What is on this picture?';
 
 /** Pictures sent here from another app: each is shown until somebody says what it is of. */
 export function SharedScreen(_: object) {
-  const [pictures, setPictures] = useState<readonly SharedPicture[] | undefined>();
+  const [found, setFound] = useState<readonly SharedPicture[] | Problem | undefined>();
   useEffect(() => {
-    void sharedPictures().then(setPictures, () => setPictures([]));
+    void sharedPictures().then(setFound);
   }, []);
-  const refused = Number(route.value.query.get('refused') ?? 0);
-  const [picture, ...others] = pictures ?? [];
-  const notice = refused > 0 && (
-    <ProblemNote
-      problem={problem(
-        `${sayCount(refused, 'file')} could not be taken: only pictures of up to 60 MB, and twenty at once.`,
-        'Nothing was changed. The file is still where it was shared from.',
-      )}
-    />
-  );
+  const refused = refusedShares(route.value.query);
+  const [picture, ...others] = isProblem(found) ? [] : (found ?? []);
+  const notice = refused && <ProblemNote problem={refused} />;
   if (picture)
     return (
-      <OnePicture key={picture.address} picture={picture} waiting={others.length} onDone={() => setPictures(others)}>
+      <OnePicture key={picture.address} picture={picture} waiting={others.length} onDone={() => setFound(others)}>
         {notice}
       </OnePicture>
     );
   return (
     <Screen title={TITLE}>
       {notice}
-      {!pictures && <p class="wait">Fetching the picture…</p>}
-      {pictures && (
+      {!found && <p class="wait">Fetching the picture…</p>}
+      {isProblem(found) && <ProblemNote problem={found} />}
+      {found && !isProblem(found) && (
         <Empty title="No picture waits here" actions={<LinkButton href="#/">To the shelves</LinkButton>}>
           <p>Share a photo with Mouldkeep from the phone’s gallery, and say here what it is of.</p>
         </Empty>
