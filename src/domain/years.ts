@@ -34,7 +34,9 @@ const ORDINALS = [
 const CENTURY = /^(?:c\.?\s+|ca\.?\s+|about\s+)?(?:the\s+)?([a-z-]+|\d{1,3}(?:st|nd|rd|th))\s+(?:c\.?|cent\.?|century)\s*(bce?|ad|ce)?$/i;
 const DECADE = /^(?:the\s+)?(\d{3}0)s$/i;
 const SPAN = /^(.+?)\s*(?:–|—|-|\bto\b)\s*(.+)$/;
-const ERA = /\b(bce?|ad|ce)\b/i;
+const SIGNED = /^[-−]/;
+const BC = /\bb\.?c/i;
+const AD = /\b(?:ad|ce|a\.d\.)/i;
 
 /**
  * A stretch of years as people write it: one year, a century (the eighth century BC is −799 to −700, PeriodO’s reading), a decade, or from
@@ -52,7 +54,7 @@ function century(text: string): Years | undefined {
   const [, word = '', era = ''] = CENTURY.exec(text) ?? [];
   const count = /^\d/.test(word) ? Number.parseInt(word, 10) : ORDINALS.indexOf(word.toLowerCase()) + 1;
   if (count < 1 || count > 100) return undefined;
-  const last = era.toLowerCase().startsWith('b') ? -100 * (count - 1) : 100 * count;
+  const last = era.toLowerCase().startsWith('b') ? 100 * (1 - count) : 100 * count;
   return { from: (last - 99) as Year, to: last as Year };
 }
 
@@ -63,11 +65,16 @@ function decade(text: string): Years | undefined {
 
 function span(text: string): Years | undefined {
   const [, first = '', second = ''] = SPAN.exec(text) ?? [];
-  const to = parseYear(second);
-  if (isProblem(to)) return undefined;
-  // “480–50 BC”: the era named last holds for both, unless the first has one of its own.
-  const from = parseYear(ERA.test(first) || !/\bb/i.test(second) ? first : `${first} BC`);
-  return isProblem(from) || from > to ? undefined : { from, to };
+  const [firstEra, secondEra] = [eraIn(first), eraIn(second)];
+  // “480–50 BC”, “AD 50–59”: an era named once holds for both years; but what follows “480 BC” may lie after it.
+  const from = parseYear(firstEra || SIGNED.test(first) ? first : `${first} ${secondEra}`);
+  const to = parseYear(secondEra || firstEra === 'BC' ? second : `${second} ${firstEra}`);
+  return isProblem(from) || isProblem(to) || from > to ? undefined : { from, to };
+}
+
+function eraIn(text: string): 'BC' | 'AD' | '' {
+  if (BC.test(text)) return 'BC';
+  return AD.test(text) ? 'AD' : '';
 }
 
 /** “150 BC”, “the 8th century BC”, “the 1250s”, “480–50 BC”. */

@@ -32,12 +32,19 @@ const drafts: readonly DrawDraft[] = [
 /** What is done with whatever was read. */
 const doings = fc.sample(anyStep, { seed: 4, numRuns: 12 });
 
-/** What is left of so many parts when these are taken; less than none as soon as there are too many: thousands of copies within thousands of copies. */
-function partsLeft(value: unknown, most: number): number {
+/** Within one another; deeper, writing it as text runs out of stack. */
+const DEEPEST = 500;
+
+/**
+ * What is left of so many parts when these are taken; less than none as soon as there are too many, or too deep: thousands of copies within
+ * thousands of copies.
+ */
+function partsLeft(value: unknown, most: number, depth = 0): number {
   if (typeof value !== 'object' || value === null) return most - 1;
+  if (depth > DEEPEST) return -1;
   let left = most;
   for (const part of Object.values(value)) {
-    left = partsLeft(part, left);
+    left = partsLeft(part, left, depth + 1);
     if (left < 0) break;
   }
   return left;
@@ -95,7 +102,8 @@ test(
         const kept = typeof raw === 'object' && raw !== null && !Array.isArray(raw) ? raw : {};
         const found = { ...start, ...kept } as DrawDraft;
         // Fields of other kinds are left out by every form; see `useDraft`.
-        const fitting = { ...found, name: String(found.name), room: String(found.room), newRoom: '', taken: [] };
+        const textOf = (field: 'name' | 'room') => (typeof found[field] === 'string' ? found[field] : start[field]);
+        const fitting = { ...found, name: textOf('name'), room: textOf('room'), newRoom: '', taken: [] };
         const { values: draft, problem: lost } = soundDraw(cabinet)(fitting, start, kept);
         if (draft.steps === start.steps) expect(lost?.says).toMatch(/could not be read/);
         const { now } = redone(undone(draft.steps));

@@ -159,3 +159,20 @@ test(
 test('years on either side of the era read back as written, all of them', () => {
   for (let year = -3000; year <= 2100; year++) expect(parseYear(yearInWords(year as Year))).toBe(year);
 });
+
+test('short spans on either side of the era read back as written, all of them', () => {
+  for (let from = -130; from <= 130; from++) {
+    for (let to = from; to <= from + 100; to++) {
+      const years = { from: from as Year, to: to as Year };
+      expect(parseYears(yearsInWords(years))).toStrictEqual(years);
+    }
+  }
+});
+
+test.each(['50–59 AD', 'AD 50–59', 'AD 50 to 59', 'CE 50 – 59', '0050s'])('an era named once holds for both years: %s', (text) => {
+  expect(parseYears(text)).toStrictEqual({ from: 50, to: 59 });
+});
+
+test.each(['480 BC – 50', '5–9', '59–50 AD'])('%s is no span', (text) => {
+  expect(isProblem(parseYears(text))).toBe(true);
+});
