@@ -32,8 +32,24 @@ export function labelFigures(rows: readonly DecodeRow[]): Figure[] {
   return [
     ...told,
     { name: 'labels read by the best other reader against ours', value: share(best) / share(OURS), unit: '×', bound: 1, note: best },
-    { name: 'labels read as something else by ours', value: (100 * wrong) / rows.length, unit: '%', bound: 0 },
+    { name: 'labels read as something else by ours', value: wrong, unit: '', bound: 0 },
+    aheadOfOurs(rows, others),
   ];
+}
+
+/** In how many hardships, set by set, another reader reads more than ours; which they are is in the note. */
+function aheadOfOurs(rows: readonly DecodeRow[], others: readonly string[]): Figure {
+  const sets = new Map<string, DecodeRow[]>();
+  for (const row of rows) {
+    const set = `${row.category} (set ${row.seed})`;
+    sets.set(set, [...(sets.get(set) ?? []), row]);
+  }
+  const read = (some: readonly DecodeRow[], reader: string) => some.reduce((sum, row) => sum + (row.reader === reader ? row.read : 0), 0);
+  const lost = [...sets].flatMap(([set, some]) => {
+    const ahead = others.filter((other) => read(some, other) > read(some, OURS));
+    return ahead.length > 0 ? [`${set}: ${ahead.join(', ')}`] : [];
+  });
+  return { name: 'hardships in which another reader is ahead of ours', value: lost.length, unit: '', bound: 0, note: lost.join('; ') };
 }
 
 /** From a camera's frame that shows a clear label to its text, its neighbours looked for too. On the bench's page, slowed down. */
@@ -60,8 +76,13 @@ export async function firstAnswer(url: string, chrome: string, slowdown: number)
   }
 }
 
-/** Of each hardship, how many in a hundred each reader read, both forms of label together: where the labels are lost. */
-export function hardshipTable(rows: readonly DecodeRow[]): string {
+/** Of each hardship, how many in a hundred each reader read, both forms of label together, a table for each set: where the labels are lost. */
+export function hardshipTables(rows: readonly DecodeRow[]): string {
+  const seeds = [...new Set(rows.map(({ seed }) => seed))];
+  return seeds.map((seed) => `set ${seed}\n${hardshipTable(rows.filter((row) => row.seed === seed))}`).join('\n\n');
+}
+
+function hardshipTable(rows: readonly DecodeRow[]): string {
   const readers = [...new Set(rows.map(({ reader }) => reader))];
   const categories = [...new Set(rows.map(({ category }) => category))];
   const wide = Math.max(...categories.map((category) => category.length));

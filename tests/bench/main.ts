@@ -5,7 +5,7 @@ import { benchBackup } from './backup.ts';
 import { calibration } from './calibration.ts';
 import { benchDecode } from './decode.ts';
 import { firstLoad } from './first-load.ts';
-import { firstAnswer, hardshipTable, labelFigures } from './label-figures.ts';
+import { firstAnswer, hardshipTables, labelFigures } from './label-figures.ts';
 import { benchLife } from './life-figures.ts';
 import { benchLighthouse } from './lighthouse.ts';
 import { benchLineage } from './lineage.ts';
@@ -54,7 +54,7 @@ export async function main({ siteDir, appDir, part }: { siteDir: string; appDir:
 async function labels({ url, chrome }: Bench): Promise<Figure[]> {
   const answer = await firstAnswer(url, chrome, SLOWDOWN);
   const rows = await benchDecode();
-  console.log(hardshipTable(rows));
+  console.log(hardshipTables(rows));
   return [...answer, ...labelFigures(rows)];
 }
 
