@@ -85,6 +85,37 @@ function countAsked(): void {
   };
 }
 
+/** A phone's camera with a lamp that comes closer, and a screen that can be kept lit; what is asked of them can be looked at. */
+interface Phone {
+  readonly asked: object[];
+  readonly locks: { released: boolean }[];
+  refuses: boolean;
+}
+
+function bePhone(): void {
+  const phone: Phone = { asked: [], locks: [], refuses: false };
+  Object.assign(window, { phone });
+  Object.assign(MediaStreamTrack.prototype, {
+    getCapabilities: () => ({ torch: true, zoom: { min: 1, max: 3, step: 0.1 } }),
+    applyConstraints: async (wish: MediaTrackConstraints) => {
+      if (phone.refuses) throw new DOMException('', 'OverconstrainedError');
+      phone.asked.push(...(wish.advanced ?? []));
+    },
+  });
+  const request = async () => {
+    const lock = { released: false, release: async () => void Object.assign(lock, { released: true }) };
+    phone.locks.push(lock);
+    return lock;
+  };
+  Object.defineProperty(navigator, 'wakeLock', { configurable: true, value: { request } });
+}
+
+/** A platform that has none of them. */
+function beBare(): void {
+  Object.defineProperty(navigator, 'wakeLock', { configurable: true, value: undefined });
+  Object.assign(MediaStreamTrack.prototype, { getCapabilities: undefined, applyConstraints: undefined });
+}
+
 /** As when another app comes to the front: headless browsers never hide a page by themselves. */
 async function showPage(page: Page, state: 'hidden' | 'visible'): Promise<void> {
   await page.evaluate((now) => {
@@ -157,6 +188,58 @@ describe('with a camera', () => {
     await expect.poll(() => isCameraOn(page)).toBe(false);
     app.assertQuiet();
   });
+});
+
+test('a phone’s lamp and zoom are at hand, and its screen stays lit while labels are scanned one after another; elsewhere nothing is missed', async () => {
+  app = await openApp({ demo: true, video: filmOfLabel(mould.code), path: '#/move', prepare: (context) => context.addInitScript(bePhone) });
+  const { page } = app;
+  const phone = () => page.evaluate(() => (window as unknown as { phone: Phone }).phone);
+  const lit = async () => (await phone()).locks.map(({ released }) => !released);
+  const button = (name: string) => page.getByRole('button', { name, exact: true });
+  await button('Scan a label').click();
+  await page.getByText('is on the list. Scan the next one').waitFor();
+  expect(await lit()).toEqual([true]);
+  await button('Torch on').click();
+  await button('Torch off').click();
+  await button('Torch on').waitFor();
+  expect(await axeViolations(page)).toEqual([]);
+  // No more than this camera can.
+  await expect.poll(() => page.getByRole('radio', { name: '×' }).count()).toBe(2);
+  await page.getByText('2 ×').click();
+  await expect.poll(() => page.getByRole('radio', { name: '2 ×' }).isChecked()).toBe(true);
+  expect((await phone()).asked).toEqual([{ torch: true }, { torch: false }, { zoom: 2 }]);
+  await button('Torch on').click();
+  await button('Torch off').waitFor();
+  await page.evaluate(() => Object.assign((window as unknown as { phone: Phone }).phone, { refuses: true }));
+  await button('Torch off').click();
+  await page.getByText('The phone did not switch its torch. Scanning goes on without it.').waitFor();
+  await button('Torch off').waitFor();
+  await page.evaluate(() => Object.assign((window as unknown as { phone: Phone }).phone, { refuses: false }));
+
+  await showPage(page, 'hidden');
+  await expect.poll(lit).toEqual([false]);
+  await showPage(page, 'visible');
+  await expect.poll(lit).toEqual([false, true]);
+  // The camera that was switched off and on again is dark, and as far away as at first.
+  await button('Torch on').waitFor();
+  await expect.poll(() => page.getByRole('radio', { name: '1 ×' }).isChecked()).toBe(true);
+  await button('Back').click();
+  await page.getByRole('heading', { name: 'Move or put away' }).waitFor();
+  await expect.poll(lit).toEqual([false, false]);
+
+  const bare = await app.context.newPage();
+  await bare.addInitScript(beBare);
+  await bare.goto(`${app.url}?demo#/move`);
+  await bare.getByRole('button', { name: 'Scan another' }).click();
+  await bare.getByText('is on the list. Scan the next one').waitFor();
+  await bare.getByRole('button', { name: 'Type the code' }).waitFor();
+  await expect.poll(() => bare.getByRole('button', { name: /^Torch/ }).count()).toBe(0);
+  await expect.poll(() => bare.getByRole('radio').count()).toBe(0);
+  await showPage(bare, 'hidden');
+  await showPage(bare, 'visible');
+  await bare.getByRole('button', { name: 'Back', exact: true }).click();
+  await bare.getByRole('heading', { name: 'Move or put away' }).waitFor();
+  app.assertQuiet();
 });
 
 describe('without a camera', () => {
