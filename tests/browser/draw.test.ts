@@ -236,7 +236,11 @@ test('a photo lies under the drawing and is kept with the cabinet; rooms are mad
   await tap(page, 'Save');
   await page.getByText('is drawn anew.').waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/draw/${cabinet.id}`);
-  await page.getByRole('button', { name: 'Picture 1 of 1 under the drawing' }).waitFor();
+  // Kept with the cabinet now, it can be laid under the next drawing, too.
+  await page.getByRole('button', { name: 'Picture 1 of 1 under the drawing' }).click();
+  await page.locator('.draw-under img').waitFor();
+  await page.getByRole('button', { name: 'No photo' }).click();
+  await page.locator('.draw-under').waitFor({ state: 'detached' });
 
   await page.evaluate(() => Object.assign(window.location, { hash: '#/rooms' }));
   await page.getByLabel('What you call it').fill('Cellar');

@@ -225,6 +225,7 @@ test('odd things that are shared are each told, with what was kept, and none is 
   await page.locator('.picker-choice', { hasText: 'Heron seal' }).click();
   await page.getByRole('button', { name: 'Add the photo' }).click();
   await page.getByText('Photo added to Heron seal.').waitFor();
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
   await page.getByText('This device cannot read that picture.').waitFor();
   await page.locator('.picker-choice', { hasText: 'Heron seal' }).click();
   await page.getByRole('button', { name: 'Add the photo' }).click();

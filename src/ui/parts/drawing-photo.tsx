@@ -11,7 +11,7 @@ import { Picture } from './picture.tsx';
 interface PhotoProps {
   draft: DrawDraft;
   set: (changes: Partial<DrawDraft>) => void;
-  /** Pictures the cabinet has already. */
+  /** Pictures that are kept already, of the cabinet and of its room. */
   pictures: readonly Sha256[];
 }
 
@@ -46,7 +46,10 @@ export function PhotoTools({ draft, set, pictures }: PhotoProps) {
   return (
     <section class="card" aria-label="Photo under the drawing">
       <h2>Photo under the drawing</h2>
-      <p class="field-hint">A photo of the cabinet, taken straight from the front. It is kept as a picture of it.</p>
+      <p class="field-hint">
+        A photo of the cabinet, taken straight from the front. It is kept as a picture of it.
+        {pictures.length > 0 && ' Those kept of it and of its room can be tapped here.'}
+      </p>
       <input
         ref={input}
         type="file"

@@ -10,6 +10,7 @@ import { isProblem } from '../../domain/problem.ts';
 import type { Place } from '../../domain/shelf.ts';
 import { titleOf } from '../../domain/title.ts';
 import { heldInFronts } from '../../views/drawing-holds.ts';
+import { underDrawing } from '../../views/under-drawing.ts';
 import { type DrawDraft, drawCommand, soundDraw, startDraw } from '../drawing/draft.ts';
 import { KEYS, merged, type SheetName } from '../drawing/keys.ts';
 import { sizeInWords } from '../drawing/size-words.ts';
@@ -154,7 +155,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
         </div>
         <div class="draw-side">
           <CabinetPlace draft={values} set={set} problem={save.problem} />
-          <PhotoTools draft={values} set={set} pictures={cabinet?.pictures ?? []} />
+          <PhotoTools draft={values} set={set} pictures={underDrawing(shelf, cabinet, values.room)} />
           <details class="more">
             <summary>Keys</summary>
             <Facts facts={KEYS.map(({ keys, does }) => ({ name: keys, says: does }))} />
