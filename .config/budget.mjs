@@ -28,6 +28,7 @@ const LATER = [
   'ui/parts/mould-life.tsx',
   'ui/parts/take-sheet.tsx',
   'store/vault.ts',
+  'ui/parts/rescued-notice.tsx',
 ];
 /** The same for what need not be a file of its own: parts of modules' paths. @type {readonly string[]} */
 const LATER_MODULES = [
@@ -44,6 +45,7 @@ const LATER_MODULES = [
   '/src/domain/label-sheet.ts',
   '/src/domain/lineage/layout.ts',
   '/src/domain/survival/weibull-fit.ts',
+  '/src/store/second-copy.ts',
   '/src/worker/open-backup.ts',
 ];
 

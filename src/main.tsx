@@ -8,6 +8,7 @@ import { watchInstall } from './device/install.ts';
 import { watchLaunchedFiles } from './device/launched-file.ts';
 import { askPersist, keeping } from './device/persist.ts';
 import { openSettings } from './device/settings.ts';
+import { openTexts } from './device/texts.ts';
 import { watchUpdates } from './device/updates.ts';
 import type { Day } from './domain/brand.ts';
 import { isProblem, problem } from './domain/problem.ts';
@@ -66,6 +67,8 @@ async function start(): Promise<void> {
       bytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
       by: () => who(),
       whenIdle,
+      // The demo can be unpacked again.
+      texts: isDemo ? undefined : openTexts(`mouldkeep-second-copy:${name}`),
       early: (fronts) => {
         clearEarly = earlyFronts(root, fronts) ?? clearEarly;
         if (root.firstChild) leaveDoors();
@@ -102,7 +105,9 @@ async function start(): Promise<void> {
   // A backup opened with the installed app; the opener takes it from there.
   watchLaunchedFiles(() => go('#/backup?open=1'));
   document.addEventListener('visibilitychange', () => {
+    // A phone may throw the app out of memory as soon as it is not seen.
     if (document.visibilityState === 'visible') void keeper.catchUp();
+    else void keeper.writeCopy();
   });
   draw(
     <StudioProvider studio={studioOf(deps)}>

@@ -3,7 +3,7 @@ import type { Entry } from '../domain/entry.ts';
 import { foldAll, foldOn, inOrder } from '../domain/fold.ts';
 import { isProblem } from '../domain/problem.ts';
 import type { Shelf } from '../domain/shelf.ts';
-import { type Loaded, load } from './load.ts';
+import { type Begin, type Loaded, load } from './load.ts';
 import { entriesOf, readJournal } from './pages.ts';
 import type { MouldkeepDb } from './schema.ts';
 import type { Refolded, Sealed } from './seal.ts';
@@ -26,16 +26,16 @@ export class Held {
   /** How often the stored shelf was summed afresh, as far as this tab knows. */
   folds: number;
   private readonly db: MouldkeepDb;
-  private readonly bytes: (count: number) => Uint8Array;
+  private readonly begin: Begin;
 
-  constructor(db: MouldkeepDb, loaded: Loaded, bytes: (count: number) => Uint8Array) {
+  constructor(db: MouldkeepDb, loaded: Loaded, begin: Begin) {
     this.db = db;
-    this.bytes = bytes;
+    this.begin = begin;
     ({ base: this.base, tail: this.tail, shelf: this.shelf, folds: this.folds } = loaded);
   }
 
   async reload(): Promise<void> {
-    const again = await load(this.db, this.bytes);
+    const again = await load(this.db, this.begin);
     if (isProblem(again)) return;
     ({ base: this.base, tail: this.tail, folds: this.folds } = again);
     this.show(again.shelf);

@@ -15,6 +15,7 @@ import { entriesOf, type History, journalTexts, readHistory, readJournal } from 
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
+import type { Texts } from './second-copy.ts';
 import { makeTurns } from './turns.ts';
 import type { Vault } from './vault.ts';
 
@@ -27,6 +28,8 @@ export interface KeeperOptions {
   readonly by?: () => string | undefined;
   /** Told what the first screen showed last, before the shelf itself is read, unless a newer Mouldkeep wrote it. */
   readonly early?: (fronts: unknown) => void;
+  /** Where a second copy of the journal is kept, in case the browser throws the database away. */
+  readonly texts?: Texts | undefined;
   /** Runs a job when nothing else is going on. */
   readonly whenIdle: (job: () => void) => void;
 }
@@ -66,6 +69,8 @@ export interface Keeper {
   refold(): Promise<Problem | undefined>;
   /** Seals the older entries of the tail into a page, when there are enough of them. */
   seal(): Promise<void>;
+  /** Brings the second copy of the journal up to date, where there is one. It is also done a moment after each change. */
+  writeCopy(): Promise<void>;
   /** Takes in what other tabs wrote while this one slept. */
   catchUp(): Promise<void>;
   keepPictures(pictures: readonly Picture[]): Promise<Problem | undefined>;
@@ -83,12 +88,16 @@ export interface Keeper {
 /** Another tab that writes without a pause wins most of them: what it wrote has to be read before each. */
 const TRIES = 30;
 
+/** ms from a change to the second copy of it; and from the opening, when whoever opened it waits for other things. */
+const COPY_AFTER = 400;
+const FIRST_COPY_AFTER = 5000;
+
 export async function openKeeper(options: KeeperOptions): Promise<Keeper | Problem> {
   const db = new MouldkeepDb(options.name);
   try {
     await db.open();
     if (options.early) await tellEarly(db, options.early);
-    const loaded = await load(db, options.bytes);
+    const loaded = await load(db, options);
     if (!isProblem(loaded)) return keeperOf(db, loaded, options);
     db.close();
     return loaded;
@@ -109,7 +118,7 @@ async function tellEarly(db: MouldkeepDb, early: (fronts: unknown) => void): Pro
 }
 
 function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keeper {
-  const held = new Held(db, loaded, options.bytes);
+  const held = new Held(db, loaded, options);
   const inTurn = makeTurns();
   const readThumb = thumbReader(db);
   const channel = new BroadcastChannel(`mouldkeep:${options.name}`);
@@ -143,6 +152,13 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     return false; // Dexie's own answer is to open again at the next write, whatever the newer code has made of the database.
   });
 
+  let copying: ReturnType<typeof setTimeout> | undefined;
+  function copySoon(ms = COPY_AFTER): void {
+    if (!options.texts) return;
+    clearTimeout(copying);
+    copying = setTimeout(() => options.whenIdle(() => void keeper.writeCopy()), ms);
+  }
+
   function tell(message: Told): void {
     if (db.isOpen()) channel.postMessage(message);
   }
@@ -150,6 +166,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
   function adopt(whole: Refolded): void {
     tell({ reload: true });
     held.adopt(whole);
+    copySoon();
   }
 
   async function refoldAll(): Promise<undefined> {
@@ -172,6 +189,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
   async function showWritten(row: TailRow, entries: readonly Entry[], ahead?: Ahead): Promise<void> {
     tell({ rows: [row], folds: held.folds });
     const isAfresh = await held.take(entries, ahead);
+    copySoon();
     if (isAfresh) options.whenIdle(() => void quietly(refoldAll));
     else if (held.tail.length > TAIL_FULL) options.whenIdle(() => void keeper.seal());
   }
@@ -230,6 +248,12 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
         const sealed = await seal(db);
         if (sealed) await held.follow(sealed);
       }),
+    async writeCopy() {
+      const { texts } = options;
+      if (!texts || !db.isOpen()) return;
+      const { writeCopy } = await import('./second-copy.ts');
+      await writeCopy(db, texts).catch(() => undefined); // The next change tries again.
+    },
     catchUp: () => quietly(() => held.catchUp()),
     keepPictures: (pictures) => safely(() => keepPictures(db, pictures).then(() => undefined)),
     dropPictures: (shas) => safely(() => dropPictures(db, shas).then(() => undefined)),
@@ -242,10 +266,12 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       ),
     vault: async () => (await import('./vault.ts')).openVault(db, loaded.device, { inTurn, adopt }),
     close() {
+      clearTimeout(copying);
       channel.close();
       db.close();
     },
   };
+  copySoon(FIRST_COPY_AFTER);
   void keeper.catchUp(); // What was written between reading the shelf and listening to the channel.
   return keeper;
 }

@@ -6,6 +6,7 @@ import { FOLD_VERSION, type Shelf } from '../domain/shelf.ts';
 import { entriesOf } from './pages.ts';
 import { CODE_VERSION, type MetaRow, type MouldkeepDb, type ShelfRow, type TailRow } from './schema.ts';
 import { refold } from './seal.ts';
+import type { Texts } from './second-copy.ts';
 import { EMPTY_MARK, type ShelfMark, shelfOf } from './shelf-rows.ts';
 
 export interface Loaded {
@@ -62,9 +63,34 @@ export function mayOpen(guard: unknown): boolean {
   return ((guard as { lowest: number } | undefined)?.lowest ?? 0) <= CODE_VERSION;
 }
 
-/** Reads the shelf and the tail; folds the journal afresh when the stored shelf is of another fold, or the tail takes back what it sums. */
-export async function load(db: MouldkeepDb, bytes: (count: number) => Uint8Array): Promise<Loaded | Problem> {
+/** What a database that is new begins with. */
+export interface Begin {
+  readonly bytes: (count: number) => Uint8Array;
+  readonly texts?: Texts | undefined;
+}
+
+/** A copy that cannot be reached is no reason not to open. */
+async function rescueFrom(db: MouldkeepDb, texts: Texts): Promise<boolean> {
+  try {
+    if ((await texts.keys()).length === 0) return false;
+    await (await import('./second-copy.ts')).rescue(db, texts);
+    return true;
+  } catch (error) {
+    console.warn('The second copy could not be put back:', error);
+    return false;
+  }
+}
+
+/** What is there; in a database that is new, what the second copy puts back first. */
+async function readOrRescue(db: MouldkeepDb, { texts }: Begin): Promise<Rows> {
   const rows = await readRows(db);
+  const isNew = rows.meta.every(({ key }) => key !== 'guard');
+  return isNew && texts && (await rescueFrom(db, texts)) ? readRows(db) : rows;
+}
+
+/** Reads the shelf and the tail; folds the journal afresh when the stored shelf is of another fold, or the tail takes back what it sums. */
+export async function load(db: MouldkeepDb, begin: Begin): Promise<Loaded | Problem> {
+  const rows = await readOrRescue(db, begin);
   const meta = new Map(rows.meta.map((row) => [row.key, row.value]));
   const guard = meta.get('guard');
   if (!mayOpen(guard)) {
@@ -74,7 +100,7 @@ export async function load(db: MouldkeepDb, bytes: (count: number) => Uint8Array
     );
   }
   const known = meta.get('device') as string | undefined;
-  const device = guard && known ? known : await beginDevice(db, base32FromBytes(bytes(6)));
+  const device = guard && known ? known : await beginDevice(db, base32FromBytes(begin.bytes(6)));
   const summed = sum(rows, (meta.get('shelf') as ShelfMark | undefined) ?? EMPTY_MARK);
   if (summed) return { device, ...summed };
   const { shelf, folds } = await refold(db);

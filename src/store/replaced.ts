@@ -3,7 +3,7 @@ import type { Entry } from '../domain/entry.ts';
 import { foldInSlices, inOrder } from '../domain/fold.ts';
 import { inBreaths } from './breaths.ts';
 import { entriesOf, pagesInSlices } from './pages.ts';
-import { type MouldkeepDb, REPLACED } from './schema.ts';
+import { GENERATION, type MouldkeepDb, REPLACED } from './schema.ts';
 import type { Refolded } from './seal.ts';
 import { readMark, rowsInSlices, writeShelf } from './shelf-rows.ts';
 
@@ -54,6 +54,8 @@ export async function replaceStudio(db: MouldkeepDb, entries: readonly Entry[], 
     if (count > 0) await db.meta.put({ key: ABOUT, value: { on, entries: count, ...(name ? { studio: name } : {}) } satisfies Replaced });
     await Promise.all([db.pages.clear(), db.tail.clear(), db.meta.where('key').startsWith('recall:').delete()]);
     await db.pages.bulkAdd(pages);
+    const generation = ((await db.meta.get(GENERATION))?.value as number | undefined) ?? 0;
+    await db.meta.put({ key: GENERATION, value: generation + 1 });
     const folds = mark.folds + 1;
     await writeShelf(db, shelf, folds, shelfRows);
     return { shelf, folds };

@@ -36,6 +36,9 @@ export interface MetaRow {
 /** Before the keys in `meta` of the pages of a studio that another one was put in the place of. */
 export const REPLACED = 'replaced:';
 
+/** The key in `meta` of how often the studio here was put in another's place. */
+export const GENERATION = 'generation';
+
 /** Raised when older code must not open the database any more. Dexie itself opens a newer one without a word. */
 export const CODE_VERSION = 1;
 

@@ -37,6 +37,7 @@ const PlaceScreen = lazy(async () => (await import('./screens/place.tsx')).Place
 const PicturesScreen = lazy(async () => (await import('./screens/pictures.tsx')).PicturesScreen);
 const RoomsScreen = lazy(async () => (await import('./screens/rooms.tsx')).RoomsScreen);
 const RemakeScreen = lazy(async () => (await import('./screens/remake.tsx')).RemakeScreen);
+const RescuedNotice = lazy(async () => (await import('./parts/rescued-notice.tsx')).RescuedNotice, null);
 const RunScreen = lazy(async () => (await import('./screens/run.tsx')).RunScreen);
 const ScanScreen = lazy(async () => (await import('./screens/scan.tsx')).ScanScreen);
 const SharedScreen = lazy(async () => (await import('./screens/shared-pictures.tsx')).SharedScreen);
@@ -188,6 +189,7 @@ function Notices() {
         </p>
       )}
       <UpdateNotice />
+      {!isDemo && <RescuedNotice />}
       {!isDemo && <SharedNotice />}
     </aside>
   );

@@ -1,0 +1,114 @@
+import type { EntryId } from '../domain/brand.ts';
+import { type Entry, parseEntry } from '../domain/entry.ts';
+import { inOrder } from '../domain/fold.ts';
+import { isProblem } from '../domain/problem.ts';
+import { GENERATION, type MouldkeepDb } from './schema.ts';
+import { joinJournal } from './seal.ts';
+
+/** Texts by name in a place that stays when the browser throws the database away. Any of these may reject. */
+export interface Texts {
+  keys(): Promise<readonly string[]>;
+  read(key: string): Promise<string | undefined>;
+  write(key: string, text: string): Promise<void>;
+  drop(key: string): Promise<void>;
+}
+
+/** What was put back from the second copy. */
+export interface Rescued {
+  readonly entries: number;
+  /** The newest of them. */
+  readonly last: EntryId | '';
+  /** Entries and texts that could not be read. */
+  readonly unread: number;
+}
+
+export const RESCUED = 'rescued';
+
+/** Tabs write one after another: each drops what it does not find in the database. */
+function inTurnOfTabs(db: MouldkeepDb, job: () => Promise<void>): Promise<void> {
+  const locks = typeof navigator === 'undefined' ? undefined : navigator.locks;
+  return locks ? (locks.request(`mouldkeep-copy:${db.name}`, job) as Promise<void>) : job();
+}
+
+/**
+ * Brings the copy of the journal up to date: pages that it lacks, and the tail as one text. What is new is written before what it replaces is
+ * dropped, so that the browser may be killed at any moment; only a studio that was put in another's place (a later generation) drops that first,
+ * since the two must never be read as one.
+ */
+export function writeCopy(db: MouldkeepDb, texts: Texts): Promise<void> {
+  return inTurnOfTabs(db, async () => {
+    const { isBegun, generation, ids, lasts, tail } = await db.transaction('r', db.pages, db.tail, db.meta, async () => {
+      const pages = db.pages.orderBy('last');
+      const [guard, times] = await db.meta.bulkGet(['guard', GENERATION]);
+      return {
+        isBegun: guard !== undefined,
+        generation: `${times?.value ?? 0}-`,
+        ids: await pages.primaryKeys(),
+        lasts: await pages.keys(),
+        tail: await db.tail.toArray(),
+      };
+    });
+    // Thrown away under our hands, and opened again empty: the copy is what is left.
+    if (!isBegun) return;
+    const there = new Set(await texts.keys());
+    const drop = async (isToGo: (key: string) => boolean) => {
+      for (const key of [...there].filter(isToGo)) {
+        await texts.drop(key);
+        there.delete(key);
+      }
+    };
+    await drop((key) => !key.startsWith(generation));
+    const wanted = new Set<string>();
+    for (const [i, id] of ids.entries()) {
+      const key = `${generation}page-${id}-${String(lasts[i])}`;
+      wanted.add(key);
+      const page = there.has(key) ? undefined : await db.pages.get(id);
+      if (page) await texts.write(key, page.text);
+    }
+    const newest = tail.at(-1);
+    if (newest) {
+      const key = `${generation}tail-${newest.id}-${tail.length}`;
+      wanted.add(key);
+      if (!there.has(key)) await texts.write(key, `[${tail.map(({ text }) => text.slice(1, -1)).join(',')}]`);
+    }
+    await drop((key) => !wanted.has(key));
+  });
+}
+
+/** Entries of one text of the copy, and how much of it could not be read. */
+function entriesIn(text: string | undefined): { readonly read: Entry[]; readonly unread: number } {
+  try {
+    const parsed = (JSON.parse(text ?? '') as unknown[]).map((raw) => parseEntry(raw));
+    const read = parsed.filter((entry): entry is Entry => !isProblem(entry));
+    return { read, unread: parsed.length - read.length };
+  } catch {
+    return { read: [], unread: 1 };
+  }
+}
+
+/**
+ * Puts the journal back into a database that is new although a copy of it lies beside: the browser threw away the one that was here, as Chromium does
+ * with one it finds damaged. Nothing where there is no copy. Pictures are not in it.
+ */
+export async function rescue(db: MouldkeepDb, texts: Texts): Promise<void> {
+  const all = await texts.keys();
+  const newest = Math.max(...all.map(generationOf));
+  const keys = all.filter((key) => generationOf(key) === newest);
+  if (keys.length === 0) return;
+  const entries: Entry[] = [];
+  let unread = 0;
+  for (const key of keys) {
+    const part = entriesIn(await texts.read(key));
+    entries.push(...part.read);
+    unread += part.unread;
+  }
+  const ordered = inOrder(entries);
+  await db.meta.put({ key: GENERATION, value: newest });
+  await joinJournal(db, ordered);
+  const value: Rescued = { entries: ordered.length, last: ordered.at(-1)?.id ?? '', unread };
+  await db.meta.put({ key: `recall:${RESCUED}`, value });
+}
+
+function generationOf(key: string): number {
+  return Number.parseInt(key, 10) || 0;
+}
