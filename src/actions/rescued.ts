@@ -1,4 +1,5 @@
-import { RESCUED, type Rescued } from '../store/second-copy.ts';
+import { RESCUED } from '../store/schema.ts';
+import type { Rescued } from '../store/second-copy.ts';
 import type { Deps } from './deps.ts';
 
 export type { Rescued };

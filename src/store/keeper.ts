@@ -152,11 +152,14 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     return false; // Dexie's own answer is to open again at the next write, whatever the newer code has made of the database.
   });
 
+  /** The next second copy, while it waits; not put off by further changes. */
   let copying: ReturnType<typeof setTimeout> | undefined;
-  function copySoon(ms = COPY_AFTER): void {
-    if (!options.texts) return;
-    clearTimeout(copying);
-    copying = setTimeout(() => options.whenIdle(() => void keeper.writeCopy()), ms);
+  function copySoon(): void {
+    if (!options.texts || copying !== undefined) return;
+    copying = setTimeout(() => {
+      copying = undefined;
+      options.whenIdle(() => void keeper.writeCopy());
+    }, COPY_AFTER);
   }
 
   function tell(message: Told): void {
@@ -266,12 +269,13 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       ),
     vault: async () => (await import('./vault.ts')).openVault(db, loaded.device, { inTurn, adopt }),
     close() {
+      clearTimeout(firstCopy);
       clearTimeout(copying);
       channel.close();
       db.close();
     },
   };
-  copySoon(FIRST_COPY_AFTER);
+  const firstCopy = setTimeout(copySoon, FIRST_COPY_AFTER);
   void keeper.catchUp(); // What was written between reading the shelf and listening to the channel.
   return keeper;
 }

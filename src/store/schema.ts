@@ -39,6 +39,9 @@ export const REPLACED = 'replaced:';
 /** The key in `meta` of how often the studio here was put in another's place. */
 export const GENERATION = 'generation';
 
+/** What the second copy put back, under `Keeper.recall`, until somebody has read of it. */
+export const RESCUED = 'rescued';
+
 /** Raised when older code must not open the database any more. Dexie itself opens a newer one without a word. */
 export const CODE_VERSION = 1;
 

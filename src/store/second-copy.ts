@@ -2,7 +2,7 @@ import type { EntryId } from '../domain/brand.ts';
 import { type Entry, parseEntry } from '../domain/entry.ts';
 import { inOrder } from '../domain/fold.ts';
 import { isProblem } from '../domain/problem.ts';
-import { GENERATION, type MouldkeepDb } from './schema.ts';
+import { GENERATION, type MouldkeepDb, RESCUED } from './schema.ts';
 import { joinJournal } from './seal.ts';
 
 /** Texts by name in a place that stays when the browser throws the database away. Any of these may reject. */
@@ -21,8 +21,6 @@ export interface Rescued {
   /** Entries and texts that could not be read. */
   readonly unread: number;
 }
-
-export const RESCUED = 'rescued';
 
 /** Tabs write one after another: each drops what it does not find in the database. */
 function inTurnOfTabs(db: MouldkeepDb, job: () => Promise<void>): Promise<void> {

@@ -1,9 +1,8 @@
-import { readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
 import { makeProfile, openApp, removeProfile } from '../support/browser.ts';
+import { damageDatabase } from '../support/damage-database.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { layIn } from '../support/lay-in.ts';
 
@@ -22,15 +21,6 @@ function copied(page: Page): Promise<string> {
   });
 }
 
-/** Damages the list of the database's own files, as a crash in the midst of writing it can. */
-function damage(): void {
-  const all = join(profile, 'Default/IndexedDB');
-  const ours = readdirSync(all).find((name) => name.endsWith('.indexeddb.leveldb'));
-  const dir = join(all, ours ?? '');
-  const manifest = readdirSync(dir).find((name) => name.startsWith('MANIFEST')) ?? '';
-  writeFileSync(join(dir, manifest), 'torn'.repeat(400));
-}
-
 test('the browser throws its damaged database away: everything but pictures is put back, and that is said until it is read', async () => {
   const entries = aJournal();
   const first = await openApp({ profile, path: '#/shelves' });
@@ -41,7 +31,7 @@ test('the browser throws its damaged database away: everything but pictures is p
   await first.page.locator('.toast').waitFor();
   await expect.poll(() => copied(first.page)).toMatch(/Kelp green/);
   await first.close();
-  damage();
+  damageDatabase(profile);
 
   const again = await openApp({ profile, path: '#/where?q=kelp', url: first.url });
   await again.page.getByText('The browser found its database damaged').waitFor();

@@ -1,3 +1,4 @@
+import { openTexts } from '../../src/device/texts.ts';
 import type { EntryId, Sha256, ThingId } from '../../src/domain/brand.ts';
 import { makeEntryId } from '../../src/domain/clock.ts';
 import type { Entry } from '../../src/domain/entry.ts';
@@ -7,6 +8,7 @@ import { planRecord } from '../../src/domain/plans/record.ts';
 import { planWithdraw } from '../../src/domain/plans/withdraw.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import type { Keeper, MakePlan } from '../../src/store/keeper.ts';
+import { RESCUED } from '../../src/store/schema.ts';
 import { chance } from './chance.ts';
 import { pageKeeper } from './page-keeper.ts';
 import { plainShelf } from './plain-shelf.ts';
@@ -36,6 +38,12 @@ async function faults(keeper: Keeper, journal: readonly Entry[]): Promise<string
   }
   const text = (shelf: Parameters<typeof plainShelf>[0]) => JSON.stringify(plainShelf(shelf));
   if (text(keeper.shelf()) !== text(foldAll(journal))) wrong.push('the stored shelf is not the sum of the journal');
+  return wrong;
+}
+
+/** Whole pictures and thumbnails that entries name and that are not there. */
+async function picturesGone(keeper: Keeper, journal: readonly Entry[]): Promise<string[]> {
+  const wrong: string[] = [];
   for (const sha of journal.flatMap((entry) => entry.pictures ?? [])) {
     for (const size of ['whole', 'thumb'] as const)
       if (!(await keeper.picture(sha, size))) wrong.push(`the ${size} picture ${sha} is gone`);
@@ -99,20 +107,37 @@ async function writeOne(keeper: Keeper, next: () => number): Promise<readonly st
   return entries.map((entry) => entry.id);
 }
 
+/** What one look found. */
+export interface Look {
+  /** Every entry that is there. */
+  readonly ids: readonly string[];
+  /** What is wrong with them. */
+  readonly wrong: readonly string[];
+  readonly picturesGone: readonly string[];
+  /** The browser had thrown the database away, and this is what the second copy brought back. */
+  readonly isRescued: boolean;
+}
+
+const textsOf = (studio: string) => openTexts(`second-copy-of-${studio}`);
+
 const killed = {
-  /** Every entry that is there, and what is wrong with them. */
-  async look(studio: string): Promise<{ ids: string[]; wrong: string[] }> {
-    const keeper = await pageKeeper(studio);
+  /** Looks at everything, and brings the second copy up to date with it. */
+  async look(studio: string): Promise<Look> {
+    const keeper = await pageKeeper(studio, { texts: textsOf(studio) });
     const journal = await keeper.journal();
     const wrong = await faults(keeper, journal);
+    const gone = await picturesGone(keeper, journal);
+    const isRescued = (await keeper.recall(RESCUED)) !== undefined;
+    await keeper.remember(RESCUED, undefined);
+    await keeper.writeCopy();
     keeper.close();
-    return { ids: journal.map((entry) => entry.id), wrong };
+    return { ids: journal.map((entry) => entry.id), wrong, picturesGone: gone, isRescued };
   },
 
   /** Writes one action after another until the end comes, and seals far more often than the app does: most kills are to find it at that. */
   async write(studio: string, seed: number): Promise<void> {
     const next = chance(seed);
-    const keeper = await pageKeeper(studio, (job) => setTimeout(job, 5));
+    const keeper = await pageKeeper(studio, { whenIdle: (job) => setTimeout(job, 5), texts: textsOf(studio) });
     for (;;) {
       const ids = await writeOne(keeper, next);
       if (ids.length > 0) void window.saved(ids);

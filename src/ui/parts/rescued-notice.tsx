@@ -3,6 +3,7 @@ import { forgetRescued, type Rescued, rescuedHere } from '../../actions/rescued.
 import { clockOf } from '../../domain/clock.ts';
 import { sayCount } from '../../domain/measure-words.ts';
 import { useDeps } from '../studio.tsx';
+import '../styles/backup.css';
 
 const WHEN: Intl.DateTimeFormatOptions = { day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit' };
 
@@ -20,8 +21,8 @@ export function RescuedNotice(_: object) {
       <p>
         <strong>The browser found its database damaged and threw it away.</strong> {sayCount(rescued.entries, 'entry', 'entries')}
         {upTo} {rescued.entries === 1 ? 'was' : 'were'} put back from the second copy.{' '}
-        {rescued.unread > 0 && `${sayCount(rescued.unread, 'part')} of it could not be read. `}Look whether the last things you did are
-        there. Pictures are only in a backup: opening one and choosing <em>join</em> brings them back.
+        {rescued.unread > 0 && `${sayCount(rescued.unread, 'part')} of it could not be read. `}Look whether your last ones are there.
+        Pictures come back when a backup is opened and joined.
       </p>
       <a class="button button-quiet" href="#/backup">
         Open a backup
