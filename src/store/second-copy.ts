@@ -28,6 +28,14 @@ function inTurnOfTabs(db: MouldkeepDb, job: () => Promise<void>): Promise<void> 
   return locks ? (locks.request(`mouldkeep-copy:${db.name}`, job) as Promise<void>) : job();
 }
 
+/** The first copy of a big studio is hundreds of pages: whoever taps meanwhile comes first. */
+function rest(): Promise<void> {
+  return new Promise((done) => {
+    if ('requestIdleCallback' in globalThis) requestIdleCallback(() => done(), { timeout: 1000 });
+    else setTimeout(done);
+  });
+}
+
 /**
  * Brings the copy of the journal up to date: pages that it lacks, and the tail as one text. What is new is written before what it replaces is
  * dropped, so that the browser may be killed at any moment; only a studio that was put in another's place (a later generation) drops that first,
@@ -57,17 +65,19 @@ export function writeCopy(db: MouldkeepDb, texts: Texts): Promise<void> {
     };
     await drop((key) => !key.startsWith(generation));
     const wanted = new Set<string>();
-    for (const [i, id] of ids.entries()) {
-      const key = `${generation}page-${id}-${String(lasts[i])}`;
-      wanted.add(key);
-      const page = there.has(key) ? undefined : await db.pages.get(id);
-      if (page) await texts.write(key, page.text);
-    }
     const newest = tail.at(-1);
     if (newest) {
       const key = `${generation}tail-${newest.id}-${tail.length}`;
       wanted.add(key);
       if (!there.has(key)) await texts.write(key, `[${tail.map(({ text }) => text.slice(1, -1)).join(',')}]`);
+    }
+    for (const [i, id] of ids.entries()) {
+      const key = `${generation}page-${id}-${String(lasts[i])}`;
+      wanted.add(key);
+      if (there.has(key)) continue;
+      const page = await db.pages.get(id);
+      if (page) await texts.write(key, page.text);
+      await rest();
     }
     await drop((key) => !wanted.has(key));
   });
