@@ -110,7 +110,8 @@ describe('a database that the browser threw away', () => {
     await receive(keeper, 2);
     await keeper.writeCopy();
     const entries = (await keeper.journal()).length;
-    const [page = '', tail = ''] = [...texts.texts.keys()];
+    const [tail = '', page = ''] = [...texts.texts.keys()];
+    expect([tail, page]).toEqual([expect.stringContaining('tail'), expect.stringContaining('page')]);
     texts.texts.set(tail, '[{"kind":"recorded"},');
     texts.texts.set(page, String(texts.texts.get(page)).replace('"kind":"', '"kind":"x'));
     await throwAway(keeper);
