@@ -28,9 +28,10 @@ export interface PlannedOn {
 /**
  * Adds one action to the tail. Rejects with Stale when something newer than `last` is there already, or the shelf was summed afresh since:
  * a studio put in its place may be older than the one the action was planned on. Without Dexie, whose promises took
- * twice as long as the write itself: the look and the write are asked for together, and the look can still call the write off.
+ * twice as long as the write itself: the look and the write are asked for together, and the look can still call the write off. `meanwhile` is
+ * called while the disk is busy; not before, since the page only sends the write on once it has heard the answers.
  */
-export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn): Promise<void> {
+export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn, meanwhile: () => void): Promise<void> {
   if (!db.isOpen()) return Promise.reject(new Dexie.DatabaseClosedError());
   return new Promise((resolve, reject) => {
     const transaction = db.backendDB().transaction(['tail', 'meta'], 'readwrite', { durability: 'strict' });
@@ -45,7 +46,7 @@ export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn
     const newest = tail.openKeyCursor(null, 'prev');
     const mark = transaction.objectStore('meta').get('shelf') as IDBRequest<{ readonly value: ShelfMark } | undefined>;
     try {
-      tail.add(row);
+      tail.add(row).onsuccess = () => setTimeout(meanwhile);
     } catch (error) {
       reject(error);
       transaction.abort();

@@ -206,10 +206,11 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       const first = entries[0];
       if (!first) return entries;
       const row: TailRow = { id: first.id, text: JSON.stringify(entries) };
-      const written = append(db, row, { last: before.last, folds: held.folds });
-      const ahead = held.ahead(entries);
+      let ahead: Ahead | undefined;
       try {
-        await written;
+        await append(db, row, { last: before.last, folds: held.folds }, () => {
+          ahead = held.ahead(entries);
+        });
       } catch (error) {
         const failure = error instanceof Stale ? await safely(() => held.catchUp()) : storageProblem(error);
         if (failure) return failure;

@@ -1,5 +1,4 @@
-import { signal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { computed, signal, useSignalEffect } from '@preact/signals';
 import { withdraw } from '../../actions/withdraw.ts';
 import type { Entry } from '../../domain/entry.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
@@ -35,53 +34,63 @@ export function sayOutcome(outcome: readonly Entry[] | Problem, says: string): o
   return !isProblem(outcome);
 }
 
+function classOf(shown: Toast | null): string {
+  if (!shown) return 'toast-place';
+  return shown.isProblem ? 'toast-place toast toast-problem' : 'toast-place toast';
+}
+
+// Each bound to its own part of what is drawn: an outcome changes words where they stand, and no component is drawn again for it.
+const look = computed(() => classOf(toast.value));
+const says = computed(() => toast.value?.says ?? '');
+const undoSays = computed(() => (toast.value?.undo?.kind === 'withdrawn' ? 'Do it again' : 'Undo'));
+const hasNoUndo = computed(() => !toast.value?.undo);
+const isTaking = computed(() => toast.value !== null && taking.value === toast.value);
+
+/** The message's place is there before any message, unseen: that is sooner on the glass than one made when it is needed. */
 export function ToastPart() {
   const deps = useDeps();
-  const current = toast.value;
-  useEffect(() => {
-    if (!current || current.isProblem) return undefined;
+  useSignalEffect(() => {
+    const shown = toast.value;
+    if (!shown || shown.isProblem) return undefined;
     const timer = setTimeout(() => {
-      if (toast.value === current) toast.value = null;
+      if (toast.value === shown) toast.value = null;
     }, SHOWN_MS);
     return () => clearTimeout(timer);
-  }, [current]);
-  const undo = current?.undo;
-  async function takeBack(shown: Toast, entry: Entry): Promise<void> {
-    if (taking.value === shown) return;
+  });
+  async function takeBack(): Promise<void> {
+    const shown = toast.value;
+    if (!shown?.undo || taking.value === shown) return;
     taking.value = shown;
-    const outcome = await withdraw(deps, entry.id);
+    const outcome = await withdraw(deps, shown.undo.id);
     if (isProblem(outcome)) sayProblem(outcome);
-    else say(entry.kind === 'withdrawn' ? 'Done again.' : 'Taken back.', outcome);
+    else say(shown.undo.kind === 'withdrawn' ? 'Done again.' : 'Taken back.', outcome);
   }
   return (
     <div class="toast-space" role="status" aria-live="polite">
-      {current && (
-        <div class={current.isProblem ? 'toast toast-problem' : 'toast'}>
-          <p>{current.says}</p>
-          <div class="toast-buttons">
-            {undo && (
-              <button
-                type="button"
-                class="button button-quiet toast-undo"
-                disabled={taking.value === current}
-                onClick={() => void takeBack(current, undo)}
-              >
-                {undo.kind === 'withdrawn' ? 'Do it again' : 'Undo'}
-              </button>
-            )}
-            <button
-              type="button"
-              class="icon-button"
-              aria-label="Close"
-              onClick={() => {
-                toast.value = null;
-              }}
-            >
-              <Icon name="close" />
-            </button>
-          </div>
+      <div class={look}>
+        <p>{says}</p>
+        <div class="toast-buttons">
+          <button
+            type="button"
+            class="button button-quiet toast-undo"
+            hidden={hasNoUndo}
+            disabled={isTaking}
+            onClick={() => void takeBack()}
+          >
+            {undoSays}
+          </button>
+          <button
+            type="button"
+            class="icon-button"
+            aria-label="Close"
+            onClick={() => {
+              toast.value = null;
+            }}
+          >
+            <Icon name="close" />
+          </button>
         </div>
-      )}
+      </div>
     </div>
   );
 }
