@@ -44,7 +44,11 @@ export default defineConfig({
     emptyOutDir: true,
     manifest: true,
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    // Code that a screen brings later finds what it imports by itself: a link element for each file held the page up for more than it won.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, files, { hostType }) => (hostType === 'js' ? files.filter((file) => file.endsWith('.css')) : files),
+    },
     // The decoder's wasm and the demo studio are meant to be big, and load late.
     chunkSizeWarningLimit: 2000,
     // The policy allows no data: anywhere but in pictures, so nothing is inlined.
