@@ -1,9 +1,10 @@
 import { Fragment } from 'preact';
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { markInWords } from '../../views/front-words.ts';
-import type { Fronts } from '../../views/fronts.ts';
+import type { CabinetFront, Fronts } from '../../views/fronts.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
 import { scaleOf } from '../front-scale.ts';
+import { useLate } from '../use-late.ts';
 import { useWidth } from '../use-size.ts';
 import { CabinetFrontPart } from './cabinet-front.tsx';
 import { Shape } from './shape.tsx';
@@ -86,9 +87,9 @@ export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTur
           <section key={cabinet.id} class="pager-page" aria-label={cabinet.name} aria-hidden={index !== at} inert={index !== at}>
             {width > 0 &&
               (Math.abs(index - at) <= 1 ? (
-                <CabinetFrontPart cabinet={cabinet} width={width - 2 * SIDE} height={height} picked={picked} onPick={onPick} />
+                <PagerCabinet cabinet={cabinet} isCurrent={index === at} width={width} height={height} picked={picked} onPick={onPick} />
               ) : (
-                <div style={{ height: `${Math.min(height, cabinet.heightMm * scaleOf(cabinet, width, height).scale)}px` }} />
+                <CabinetRoom cabinet={cabinet} width={width} height={height} />
               ))}
           </section>
         ))}
@@ -96,6 +97,38 @@ export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTur
     </div>
   );
 }
+
+interface PagerCabinetProps {
+  cabinet: CabinetFront;
+  isCurrent: boolean;
+  width: number;
+  height: number;
+  picked: string;
+  onPick: (id: string) => void;
+}
+
+/** Those beside the one looked at are drawn a frame after it, and each only when something of it is another. */
+function PagerCabinet({ cabinet, isCurrent, width, height, picked, onPick }: PagerCabinetProps) {
+  const late = useLate(cabinet);
+  const shown = isCurrent ? cabinet : late;
+  const pick = useRef(onPick);
+  pick.current = onPick;
+  return useMemo(
+    () =>
+      shown ? (
+        <CabinetFrontPart cabinet={shown} width={width - 2 * SIDE} height={height} picked={picked} onPick={(id) => pick.current(id)} />
+      ) : (
+        <CabinetRoom cabinet={cabinet} width={width} height={height} />
+      ),
+    [shown, width, height, picked, shown ? undefined : cabinet],
+  );
+}
+
+/** As much room as one takes that is not drawn. */
+function CabinetRoom({ cabinet, width, height }: { cabinet: CabinetFront; width: number; height: number }) {
+  return <div style={{ height: `${Math.min(height, cabinet.heightMm * scaleOf(cabinet, width, height).scale)}px` }} />;
+}
+
 const SETTLE_MS = 90;
 /** Scroll positions closer than this are the same, px. */
 const NEAR = 3;

@@ -1,7 +1,7 @@
 import { render } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { isBeginning } from '../../views/first-steps.ts';
-import { FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
+import { type CabinetFront, FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
 import { usePane } from '../pane.tsx';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
@@ -16,8 +16,9 @@ import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { ShelvesTools } from '../parts/shelves-tools.tsx';
-import { back, go, goInstead, route, to } from '../router.ts';
+import { back, go, goInstead, type Route, route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
+import { useLate } from '../use-late.ts';
 import { attentionSeen, marksSeen } from '../watch-attention.ts';
 
 const BackupNote = lazy(async () => (await import('../parts/backup-reminder.tsx')).BackupNote, null);
@@ -86,6 +87,16 @@ function NoCabinets({ onAdd, fronts }: { onAdd: () => void; fronts: Fronts }) {
   );
 }
 
+/** The list lies below the glass: it follows a frame later, and only when something of it is another. */
+function LateList({ cabinet, at, hrefOf }: { cabinet: CabinetFront; at: Route; hrefOf: (id: string) => string }) {
+  const late = useLate(cabinet);
+  const shown = late && late.id !== cabinet.id ? cabinet : late;
+  const href = useRef(hrefOf);
+  href.current = hrefOf;
+  // Where it leads to is a matter of the address it stands at.
+  return useMemo(() => shown && <CabinetList cabinet={shown} hrefOf={(id) => href.current(id)} />, [shown, at]) ?? null;
+}
+
 function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
@@ -128,7 +139,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
           }}
         />
         {current === ELSEWHERE && <Elsewhere fronts={fronts} />}
-        {cabinet && !isDesk && <CabinetList cabinet={cabinet} hrefOf={opened} />}
+        {cabinet && !isDesk && <LateList cabinet={cabinet} at={here} hrefOf={opened} />}
       </div>
       {isDesk && (
         <div class="shelves-aside" {...(isBeside ? {} : CONTENTS)}>
