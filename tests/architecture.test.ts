@@ -137,3 +137,12 @@ describe('the shape of the tree', () => {
     expect(tops.filter((name) => !names.includes(name))).toEqual([]);
   });
 });
+
+describe('a form that keeps what is typed', () => {
+  test('says when what was kept cannot be read', () => {
+    const forms = sources.filter(({ text }) => /= useDraft[<(]/.test(withoutComments(text)));
+    expect(forms.length).toBeGreaterThan(9);
+    const silent = forms.filter(({ text }) => !/KeptDraft draft=|\bproblem(?:: lost)?,?\s*\} = useDraft[<(]/.test(text));
+    expect(silent.map(({ path }) => path)).toEqual([]);
+  });
+});

@@ -1,4 +1,5 @@
 import type { Entry } from '../domain/entry.ts';
+import type { Problem } from '../domain/problem.ts';
 import { useDraft } from './use-draft.ts';
 
 type Typed = Readonly<Record<string, string>>;
@@ -8,11 +9,14 @@ export function useTypedFigures(draft: string): {
   readonly typed: Typed;
   readonly type: (cell: string, text: string) => void;
   readonly kept: (entries: readonly Entry[]) => string;
+  /** What was kept of them cannot be read. */
+  readonly lost: Problem | undefined;
 } {
-  const { values, set, clear } = useDraft<{ typed: Typed }>(draft, () => ({ typed: {} }));
+  const { values, set, clear, problem: lost } = useDraft<{ typed: Typed }>(draft, () => ({ typed: {} }));
   const { typed } = values;
   return {
     typed,
+    lost,
     type: (cell, text) => set({ typed: { ...typed, [cell]: text } }),
     kept: (entries) => {
       set({ typed: {} });

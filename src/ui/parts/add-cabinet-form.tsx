@@ -12,6 +12,7 @@ import { useSave } from '../use-save.ts';
 import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
 import { Stepper } from './stepper.tsx';
@@ -25,7 +26,7 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
   const units = useUnits();
   const { length } = units;
   const shown = (mm: number) => String(Math.round(lengthIn(mm, length) * 10) / 10);
-  const { values, set, clear } = useDraft(`add-cabinet:${length}`, () => ({
+  const { values, set, clear, problem } = useDraft(`add-cabinet:${length}`, () => ({
     name: '',
     rows: 6,
     columns: 2,
@@ -96,6 +97,7 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
         <p class="field-hint">
           All drawers start the same size. <a href="#/draw/new">Draw the front yourself</a> where they are not.
         </p>
+        {problem && <ProblemNote problem={problem} />}
         <SaveProblem save={save} />
         <Button look="main" type="submit" disabled={save.isBusy}>
           Add it, with {values.rows * values.columns} drawers

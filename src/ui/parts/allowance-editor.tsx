@@ -11,6 +11,7 @@ import { useSave } from '../use-save.ts';
 import { useTypedFigures } from '../use-typed-figures.ts';
 import { Button } from './button.tsx';
 import { Facts } from './facts.tsx';
+import { ProblemNote } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import '../styles/settings.css';
 
@@ -21,7 +22,7 @@ export function AllowanceEditor() {
   const deps = useDeps();
   const shelf = useShelf();
   const save = useSave();
-  const { typed, type, kept } = useTypedFigures('allowances');
+  const { typed, type, kept, lost } = useTypedFigures('allowances');
   const learned = learnedSteps(shelf);
 
   function submit(): void {
@@ -58,6 +59,7 @@ export function AllowanceEditor() {
         Linear shrinkage in %, and one standard deviation of it. These hold until your own readings say otherwise; an emptied figure goes
         back to the usual one.
       </p>
+      {lost && <ProblemNote problem={lost} />}
       <SaveProblem save={save} />
       <table class="figures">
         <thead>

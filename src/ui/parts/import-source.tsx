@@ -5,6 +5,7 @@ import { isProblem, type Problem } from '../../domain/problem.ts';
 import { useDraft } from '../use-draft.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 
 /** A list to bring in: from a file, or pasted. */
 export interface ChosenList {
@@ -22,7 +23,7 @@ export function ImportSource({
   onList: (list: ChosenList) => void;
   onProblem: (problem: Problem | undefined) => void;
 }) {
-  const { values, set, clear } = useDraft('bring-in-pasted', () => ({ pasted: '' }));
+  const { values, set, clear, problem } = useDraft('bring-in-pasted', () => ({ pasted: '' }));
   const [isBusy, setBusy] = useState(false);
   const open = async (file: File | undefined) => {
     if (!file) return;
@@ -34,6 +35,7 @@ export function ImportSource({
   };
   return (
     <>
+      {problem && <ProblemNote problem={problem} />}
       <p>A list of moulds, masters, designs, waxes or places, one to a line. You see what each row becomes before anything is kept.</p>
       <section class="card">
         <h2>A file</h2>

@@ -12,6 +12,7 @@ import { useSave } from '../use-save.ts';
 import { useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { Choices } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 
 /** The workshop’s low and high in each month, and which half of the world it is in; folded away until wanted. */
@@ -23,7 +24,12 @@ export function RoomMonths() {
   const table = roomTable(studio);
   const hemisphere = hemisphereOf(studio);
   // Only what was typed is kept in the draft: the other months follow the studio’s own table.
-  const { values, set, clear } = useDraft<{ typed: readonly string[] }>(`room-months:${units.temperature}`, () => ({ typed: [] }));
+  const {
+    values,
+    set,
+    clear,
+    problem: lost,
+  } = useDraft<{ typed: readonly string[] }>(`room-months:${units.temperature}`, () => ({ typed: [] }));
   const typed = new Map(values.typed.map((line) => line.split('|', 2) as [string, string]));
   const keep = (cell: string, text: string) =>
     set({ typed: [...new Map(typed).set(cell, text.replaceAll('|', ''))].map(([key, value]) => `${key}|${value}`) });
@@ -61,6 +67,7 @@ export function RoomMonths() {
     <details class="card room-months">
       <summary>The workshop through the year</summary>
       <p>How cold and how warm the room usually gets. Figures marked “assumed” are common practice until you put your own in.</p>
+      {lost && <ProblemNote problem={lost} />}
       <SaveProblem save={save} />
       <Choices
         legend="The workshop is in the"

@@ -9,6 +9,7 @@ import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
 
@@ -24,7 +25,7 @@ export function SetAsideSheet({ item, onClose }: { item: AttentionItem; onClose:
   const deps = useDeps();
   const save = useSave();
   const { flag, title } = item;
-  const { values, set, clear } = useDraft(`aside:${flag.of}:${flag.kind}`, () => ({ until: '' }));
+  const { values, set, clear, problem } = useDraft(`aside:${flag.of}:${flag.kind}`, () => ({ until: '' }));
   const put = (typed: string) => {
     const until = parseDay(typed);
     if (isProblem(until)) return save.show(formProblem({ until: 'Choose a day.' }));
@@ -40,6 +41,7 @@ export function SetAsideSheet({ item, onClose }: { item: AttentionItem; onClose:
   return (
     <Sheet title={`Set aside: ${title}`} onClose={onClose}>
       <p>{flag.says} It comes back on the day you choose.</p>
+      {problem && <ProblemNote problem={problem} />}
       <SaveProblem save={save} />
       <div class="button-row">
         {SPANS.map(({ days, word }) => (

@@ -7,6 +7,7 @@ import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 import { Button, LinkButton } from './button.tsx';
 import { Choices, Field } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 
 const FORMS = [
@@ -22,7 +23,12 @@ export function LabelsCard() {
   const deps = useDeps();
   const { studio, things } = useShelf();
   const save = useSave();
-  const { values, set, clear } = useDraft<{ address: string; form: Form | '' }>('label-address', () => ({
+  const {
+    values,
+    set,
+    clear,
+    problem: lost,
+  } = useDraft<{ address: string; form: Form | '' }>('label-address', () => ({
     address: studio.labelAddress ?? '',
     form: '',
   }));
@@ -32,6 +38,7 @@ export function LabelsCard() {
   return (
     <section class="card">
       <h2>Labels</h2>
+      {lost && <ProblemNote problem={lost} />}
       <SaveProblem save={save} />
       <Choices legend="The square on a label says" options={FORMS} picked={[form]} onPick={([picked]) => set({ form: picked ?? 'code' })} />
       {form === 'link' && (

@@ -10,6 +10,7 @@ import { useSave } from '../use-save.ts';
 import { useTypedFigures } from '../use-typed-figures.ts';
 import { Button, LinkButton } from './button.tsx';
 import { Choices, Field } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 import { SaveProblem } from './save-problem.tsx';
 
 /** The studio’s own name and figures, which flags and pages are reckoned by. */
@@ -17,7 +18,7 @@ export function StudioCard() {
   const deps = useDeps();
   const { studio } = useShelf();
   const save = useSave();
-  const { typed, type, kept } = useTypedFigures('studio-figures');
+  const { typed, type, kept, lost } = useTypedFigures('studio-figures');
   const says = (cell: string) => beside(save.problem, cell);
 
   function submit(): void {
@@ -30,6 +31,7 @@ export function StudioCard() {
     <section class="card">
       <h2>Studio</h2>
       <p>The same on every device that shares this journal. What needs attention is reckoned by these.</p>
+      {lost && <ProblemNote problem={lost} />}
       <SaveProblem save={save} />
       <Field
         label="Name of the studio"

@@ -14,6 +14,7 @@ import { useSave } from '../use-save.ts';
 import { inUnits, useUnits } from '../use-units.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
+import { ProblemNote } from './note.tsx';
 import { OnDay } from './on-day.tsx';
 import { SaveProblem } from './save-problem.tsx';
 import { Sheet } from './sheet.tsx';
@@ -40,7 +41,7 @@ export function WaxSheet({
   const deps = useDeps();
   const units = useUnits();
   const save = useSave();
-  const { values, set, clear } = useDraft(inUnits(`wax-${task}:${wax}`, units), () => ({ mass: '', lot: '', note: '', on: '' }));
+  const { values, set, clear, problem } = useDraft(inUnits(`wax-${task}:${wax}`, units), () => ({ mass: '', lot: '', note: '', on: '' }));
 
   function submit(): void {
     const typed = parseTypedNumber(values.mass);
@@ -77,6 +78,7 @@ export function WaxSheet({
         }}
       >
         <p>Reckoned now: {sayMass(grams, units)}.</p>
+        {problem && <ProblemNote problem={problem} />}
         <SaveProblem save={save} />
         <Field
           label={LABEL[task]}

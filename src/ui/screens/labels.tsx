@@ -13,6 +13,7 @@ import { LabelGrid } from '../parts/label-grid.tsx';
 import { LabelPages, TestPage } from '../parts/label-pages.tsx';
 import { LabelPositions } from '../parts/label-positions.tsx';
 import { LabelPreview } from '../parts/label-preview.tsx';
+import { ProblemNote } from '../parts/note.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { route } from '../router.ts';
@@ -45,7 +46,7 @@ function LabelsForm({ asked }: { asked: string }) {
     things: [...(query.get('things') ?? '').split(',').filter(Boolean), ...labelledIn(shelf, (query.get('place') ?? '') as PlaceId)],
     used: [],
   });
-  const { values, set } = useDraft<LabelsDraft>(`labels${asked && `?${asked}`}`, start);
+  const { values, set, problem: lost } = useDraft<LabelsDraft>(`labels${asked && `?${asked}`}`, start);
   const [chosen, setChosen] = useState(() => readLabelSettings(deps));
   const [job, setJob] = useState<Job>();
   const undo = useRef<() => void>(undefined);
@@ -112,6 +113,7 @@ function LabelsForm({ asked }: { asked: string }) {
         </>
       }
     >
+      {lost && <ProblemNote problem={lost} />}
       <SaveProblem save={save} />
       <LabelChoice things={values.things} onChange={(things) => change({ things })} />
       <LabelGrid chosen={chosen} sheet={sheet} onChange={choose} onTest={() => print('test')} />

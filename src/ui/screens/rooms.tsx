@@ -5,7 +5,7 @@ import { beside } from '../../domain/form-problem.ts';
 import { type RoomCard, roomsOf } from '../../views/rooms.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
-import { Empty } from '../parts/note.tsx';
+import { Empty, ProblemNote } from '../parts/note.tsx';
 import { SaveProblem } from '../parts/save-problem.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { to } from '../router.ts';
@@ -91,7 +91,7 @@ function RoomPart({ room: { id, name, cabinets }, save }: { room: RoomCard; save
 function NewRoom() {
   const deps = useDeps();
   const save = useSave();
-  const { values, set, clear } = useDraft('new-room', () => ({ name: '' }));
+  const { values, set, clear, problem } = useDraft('new-room', () => ({ name: '' }));
   return (
     <form
       class="card"
@@ -115,6 +115,7 @@ function NewRoom() {
         problem={beside(save.problem, 'name')}
         onInput={(name) => set({ name })}
       />
+      {problem && <ProblemNote problem={problem} />}
       <SaveProblem save={save} anyway="Add it all the same" />
       <Button type="submit" disabled={save.isBusy}>
         Add the room

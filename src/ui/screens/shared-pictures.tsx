@@ -66,7 +66,7 @@ function OnePicture({ picture, waiting, onDone, children }: OneProps) {
   const deps = useDeps();
   const shelf = useShelf();
   const save = useSave();
-  const { values, set, clear } = useDraft('shared', () => ({ of: '' }));
+  const { values, set, clear, problem } = useDraft('shared', () => ({ of: '' }));
   const chosen = thingOf(shelf, values.of);
   const recent = recentThings(shelf, PICTURED, RECENT);
   const done = () => {
@@ -141,6 +141,7 @@ function OnePicture({ picture, waiting, onDone, children }: OneProps) {
             )}
           </>
         )}
+        {problem && <ProblemNote problem={problem} />}
         <SaveProblem save={save} />
       </div>
     </Screen>

@@ -4,6 +4,7 @@ import type { Units } from '../../domain/units.ts';
 import { MEASURES, type MeasureOf, PIECES, type PieceKind, typedReading, typedRing, whichSize } from '../../views/which-size.ts';
 import { AllowanceEditor } from '../parts/allowance-editor.tsx';
 import { Choices, Field } from '../parts/field.tsx';
+import { ProblemNote } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { SizeAnswer } from '../parts/size-answer.tsx';
 import { ThingPicker } from '../parts/thing-picker.tsx';
@@ -32,7 +33,11 @@ interface SizeDraft {
 export function SizeScreen() {
   const units = useUnits();
   const asked = route.value.query.get('of') ?? '';
-  const { values, set } = useDraft<SizeDraft>(inUnits(`size${asked && `:${asked}`}`, units), () => ({
+  const {
+    values,
+    set,
+    problem: lost,
+  } = useDraft<SizeDraft>(inUnits(`size${asked && `:${asked}`}`, units), () => ({
     reading: '',
     measure: 'length',
     piece: 'casting',
@@ -43,6 +48,7 @@ export function SizeScreen() {
   const isNamed = read !== undefined && !isProblem(read) && read.isName;
   return (
     <Screen title="Which size is this?">
+      {lost && <ProblemNote problem={lost} />}
       <Field
         label="Caliper reading"
         keys="text"

@@ -44,7 +44,11 @@ export function TraceScreen({ id }: { id: string }) {
 
 function TraceOf({ mould }: { mould: Mould }) {
   const shelf = useShelf();
-  const { values, set } = useDraft<TraceDraft>(`trace:${mould.id}`, () => ({ since: 'day', day: mould.runs?.at(-1)?.on ?? '', shot: '' }));
+  const {
+    values,
+    set,
+    problem: lost,
+  } = useDraft<TraceDraft>(`trace:${mould.id}`, () => ({ since: 'day', day: mould.runs?.at(-1)?.on ?? '', shot: '' }));
   const typed = parseTypedNumber(values.shot);
   const shot = typeof typed === 'number' && Number.isInteger(typed) && typed > 0 ? typed : undefined;
   // Metal poured straight in makes no shots.
@@ -59,6 +63,7 @@ function TraceOf({ mould }: { mould: Mould }) {
   return (
     <Screen title="Trace its waxes" actions={page && page.marks.length > 0 && <MarkAll mould={mould} page={page} />}>
       <h2 class="form-title">{titleOf(shelf, mould)}</h2>
+      {lost && <ProblemNote problem={lost} />}
       <Choices
         legend="Since when is it doubtful?"
         options={asked.map((value) => ({ value, word: SINCE_WORD[value] }))}

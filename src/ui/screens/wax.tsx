@@ -6,7 +6,7 @@ import { celsiusFrom, type Units } from '../../domain/units.ts';
 import { waxToday } from '../../views/wax-today.ts';
 import { LinkButton } from '../parts/button.tsx';
 import { FillSheet } from '../parts/fill-sheet.tsx';
-import { Caution, Empty } from '../parts/note.tsx';
+import { Caution, Empty, ProblemNote } from '../parts/note.tsx';
 import { RoomMonths } from '../parts/room-months.tsx';
 import { RoomNow } from '../parts/room-now.tsx';
 import { Screen } from '../parts/screen.tsx';
@@ -38,7 +38,7 @@ export function WaxScreen(_: object) {
   const today = deps.today();
   const [open, setOpen] = useState<{ readonly task: WaxTask; readonly wax: WaxId } | undefined>();
   // A reading is of its day: tomorrow starts from the season again.
-  const { values, set } = useDraft(inUnits('room-now', units), () => ({ typed: '', on: today as string }));
+  const { values, set, problem: lost } = useDraft(inUnits('room-now', units), () => ({ typed: '', on: today as string }));
   const typed = values.on === today ? values.typed : '';
   const { roomC, problem } = readRoom(typed, units);
   const view = waxToday(shelf, today, roomC, units);
@@ -48,6 +48,7 @@ export function WaxScreen(_: object) {
 
   return (
     <Screen title="Wax for today" hasBack={false}>
+      {lost && <ProblemNote problem={lost} />}
       <RoomNow typed={typed} onType={(next) => set({ typed: next, on: today })} today={view} units={units} problem={problem} />
       {view.cards.length === 0 ? (
         <Empty
