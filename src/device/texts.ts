@@ -1,3 +1,11 @@
+/** Bytes that are left to the records themselves: where there are fewer, nothing is copied, and what was copied before stays as it is. */
+const LEFT_FREE = 20_000_000;
+
+async function hasRoom(): Promise<boolean> {
+  const { quota = Number.POSITIVE_INFINITY, usage = 0 } = (await navigator.storage?.estimate()) ?? {};
+  return quota - usage > LEFT_FREE;
+}
+
 /**
  * Texts by name in the browser's cache storage, for `Texts` of the store. Chromium destroys an IndexedDB that it finds damaged after a crash
  * (content/browser/indexed_db, “attempting cleanup”) and leaves this one. Undefined where there is none: on an insecure page.
@@ -13,7 +21,10 @@ export function openTexts(name: string) {
       return (await (await opened()).keys()).map(({ url }) => decodeURIComponent(url.slice(url.lastIndexOf('/') + 1)));
     },
     read: async (key: string) => (await (await opened()).match(address(key)))?.text(),
-    write: async (key: string, text: string) => (await opened()).put(address(key), new Response(text)),
+    async write(key: string, text: string) {
+      if (!(await hasRoom())) throw new DOMException('There is too little room for a second copy.', 'QuotaExceededError');
+      await (await opened()).put(address(key), new Response(text));
+    },
     drop: async (key: string) => {
       await (await opened()).delete(address(key));
     },
