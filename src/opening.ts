@@ -1,10 +1,13 @@
-import { arePassed, sayBroken, showDoors } from './ui/doors.ts';
+import { arePassed, sayBroken, showFirst } from './ui/doors.ts';
 import { afterPaint } from './ui/turns.ts';
 
 /** ms after which a browser that does not say what it keeps is not waited for: Safari's has been known to fall silent. */
 const PATIENCE = 400;
 
+let isOpened = false;
 function openApp(): void {
+  if (isOpened) return;
+  isOpened = true;
   import('./main.tsx').catch(sayBroken);
 }
 
@@ -12,15 +15,16 @@ function openApp(): void {
 async function isFirstOpening(): Promise<boolean> {
   const { search, hash } = window.location;
   if (navigator.serviceWorker?.controller || new URLSearchParams(search).has('demo') || arePassed(hash.split(/[/?]/)[1])) return false;
-  const isNew = indexedDB.databases().then((all) => all.every(({ name }) => name !== 'mouldkeep'));
-  return Promise.race([isNew, new Promise<false>((resolve) => setTimeout(resolve, PATIENCE, false))]);
+  return (await indexedDB.databases()).every(({ name }) => name !== 'mouldkeep');
 }
 
 /** Whoever has a studio gets the app at once; anybody else the doors first, which need none of it. */
+const patience = setTimeout(openApp, PATIENCE);
 isFirstOpening().then(
   (isFirst) => {
+    clearTimeout(patience);
     if (!isFirst) return openApp();
-    showDoors();
+    showFirst();
     // A frame after the one that shows the doors: what is fetched sooner holds them up.
     return afterPaint(() => afterPaint(openApp));
   },

@@ -30,6 +30,11 @@ export function arePassed(name: string | undefined): boolean {
   return name === 'bring-in' || name === 'backup';
 }
 
+/** Shows them unless something else has been drawn already: a slow browser says only then that it keeps nothing yet. */
+export function showFirst(): void {
+  if (doors?.isConnected) showDoors();
+}
+
 export function showDoors(): void {
   if (doors && !doors.isConnected) document.body.prepend(doors);
   if (ways) ways.hidden = false;

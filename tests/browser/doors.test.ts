@@ -25,13 +25,24 @@ test('the first opening shows three doors, and nothing is behind them that hinde
   app?.assertQuiet();
 });
 
+/** A browser that takes longer to say what it keeps than it is waited for. */
+const SLOW_TO_SAY = `
+  const say = indexedDB.databases.bind(indexedDB);
+  indexedDB.databases = () => new Promise((resolve) => setTimeout(() => resolve(say()), 1500));
+`;
+
 /** The doors' page with the app itself held back, until it is let come. */
-async function openHeld(): Promise<{ page: OpenApp['page']; letCome: () => void }> {
+async function openHeld(first?: string): Promise<{ page: OpenApp['page']; letCome: () => void }> {
   let letCome = (): void => undefined;
   const come = new Promise<void>((resolve) => {
     letCome = resolve;
   });
-  app = await openApp({ prepare: (context) => context.route('**/assets/app-*.js', (route) => come.then(() => route.continue())) });
+  app = await openApp({
+    prepare: async (context) => {
+      if (first) await context.addInitScript(first);
+      await context.route('**/assets/app-*.js', (route) => come.then(() => route.continue()));
+    },
+  });
   return { page: app.page, letCome };
 }
 
@@ -59,6 +70,14 @@ test('the doors are not drawn again when the app has come: what the keyboard sta
   expect(await door.evaluate((element) => element === document.activeElement)).toBe(true);
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Use what I pasted' }).waitFor();
+});
+
+test('a browser that is slow to say what it keeps gets the doors too, before the app', async () => {
+  const { page, letCome } = await openHeld(SLOW_TO_SAY);
+  await page.getByRole('button', { name: EMPTY_DOOR }).click();
+  letCome();
+  await page.getByRole('dialog', { name: 'Add a cabinet' }).waitFor();
+  app?.assertQuiet();
 });
 
 test('an app that cannot be fetched is told of', async () => {
