@@ -28,12 +28,31 @@ function inTurnOfTabs(db: MouldkeepDb, job: () => Promise<void>): Promise<void> 
   return locks ? (locks.request(`mouldkeep-copy:${db.name}`, job) as Promise<void>) : job();
 }
 
-/** The first copy of a big studio is hundreds of pages: whoever taps meanwhile comes first. */
-function rest(): Promise<void> {
-  return new Promise((done) => {
-    if ('requestIdleCallback' in globalThis) requestIdleCallback(() => done(), { timeout: 1000 });
-    else setTimeout(done);
-  });
+/** ms without a tap or a letter before the next page is copied. */
+const ASIDE_MS = 1000;
+
+let touched = Number.NEGATIVE_INFINITY;
+if (typeof window !== 'undefined') {
+  for (const kind of ['pointerdown', 'keydown', 'input'])
+    window.addEventListener(
+      kind,
+      () => {
+        touched = performance.now();
+      },
+      { capture: true, passive: true },
+    );
+}
+
+/** The first copy of a big studio is hundreds of pages: whoever taps or types meanwhile comes first. */
+async function rest(): Promise<void> {
+  do {
+    const aside = Math.max(0, touched + ASIDE_MS - performance.now());
+    await new Promise((done) => setTimeout(done, aside));
+    await new Promise<void>((done) => {
+      if ('requestIdleCallback' in globalThis) requestIdleCallback(() => done(), { timeout: 1000 });
+      else done();
+    });
+  } while (performance.now() < touched + ASIDE_MS);
 }
 
 /**
@@ -75,9 +94,9 @@ export function writeCopy(db: MouldkeepDb, texts: Texts): Promise<void> {
       const key = `${generation}page-${id}-${String(lasts[i])}`;
       wanted.add(key);
       if (there.has(key)) continue;
+      await rest();
       const page = await db.pages.get(id);
       if (page) await texts.write(key, page.text);
-      await rest();
     }
     await drop((key) => !wanted.has(key));
   });
