@@ -56,6 +56,12 @@ async function rest(): Promise<void> {
 }
 
 /**
+ * What the last copying had no more use for. It goes only with the next: a browser that is killed has dropped a text before the one in its
+ * place was on the disk.
+ */
+const superfluous = new WeakMap<MouldkeepDb, ReadonlySet<string>>();
+
+/**
  * Brings the copy of the journal up to date: pages that it lacks, and the tail as one text. What is new is written before what it replaces is
  * dropped, so that the browser may be killed at any moment; only a studio that was put in another's place (a later generation) drops that first,
  * since the two must never be read as one.
@@ -94,11 +100,13 @@ export function writeCopy(db: MouldkeepDb, texts: Texts): Promise<void> {
       const key = `${generation}page-${id}-${String(lasts[i])}`;
       wanted.add(key);
       if (there.has(key)) continue;
-      await rest();
       const page = await db.pages.get(id);
       if (page) await texts.write(key, page.text);
+      await rest();
     }
-    await drop((key) => !wanted.has(key));
+    const [before, now] = [superfluous.get(db), new Set([...there].filter((key) => !wanted.has(key)))];
+    superfluous.set(db, now);
+    await drop((key) => now.has(key) && before?.has(key) === true);
   });
 }
 

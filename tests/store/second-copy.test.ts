@@ -61,6 +61,7 @@ describe('a database that the browser threw away', () => {
     await again.remember(RESCUED, undefined);
     mustBe(await again.act(newWax('Wax after')));
     await again.writeCopy();
+    await again.writeCopy();
     expect(texts.texts.size).toBe((await plainRows(name, 'pages')).length + 1);
     const after = sum(again);
     await throwAway(again);
