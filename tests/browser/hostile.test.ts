@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import type { PlaceId } from '../../src/domain/brand.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { dialogsOf } from '../support/dialogs.ts';
 import { aRecorded, aStudioCorrected } from '../support/entry-builders.ts';
 import { settled } from '../support/every-screen.ts';
 import { layIn } from '../support/lay-in.ts';
@@ -17,11 +18,7 @@ const things = names.map((name) => aRecorded('mould', { name, note: name }, { at
 test('names and notes that would run as scripts or markup are shown as they were typed, on screen after screen', async () => {
   app = await openApp();
   const { page } = app;
-  const opened: string[] = [];
-  page.on('dialog', (dialog) => {
-    opened.push(dialog.message());
-    void dialog.dismiss();
-  });
+  const opened = dialogsOf(page);
   await page.locator('.door').first().waitFor();
   await layIn(page, [aStudioCorrected({ name: names[2] }), cabinet, drawer, ...things]);
   await page.locator('.bar').waitFor();

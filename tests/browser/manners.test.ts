@@ -6,6 +6,7 @@ import { appDir } from '../../.config/build.mjs';
 import { type Served, serveApp } from '../../.config/server.mjs';
 import { axeWhole } from '../support/axe-whole.ts';
 import { keptOffline, makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
+import { dialogsOf } from '../support/dialogs.ts';
 import { aRecorded } from '../support/entry-builders.ts';
 import { layIn } from '../support/lay-in.ts';
 
@@ -184,11 +185,7 @@ test('odd things that are shared are each told, with what was kept, and none is 
   const mould = aRecorded('mould', { name: 'Heron seal' });
   app = await openApp({ url: server.url });
   const { page } = app;
-  const opened: string[] = [];
-  page.on('dialog', (dialog) => {
-    opened.push(dialog.message());
-    void dialog.dismiss();
-  });
+  const opened = dialogsOf(page);
   await page.locator('.door').first().waitFor();
   await layIn(page, [mould]);
   await keptOffline(page);
