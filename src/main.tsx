@@ -41,6 +41,12 @@ function askOnceSomethingIsKept({ keeper, settings, askToPersist }: Deps): void 
   });
 }
 
+const isDemo = new URLSearchParams(window.location.search).has('demo');
+const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
+// The demo can be unpacked again.
+const texts = isDemo ? undefined : openTexts(`mouldkeep-second-copy:${name}`);
+const copy = { texts, today };
+
 async function start(): Promise<void> {
   const root = document.getElementById('app');
   if (!root) return;
@@ -51,8 +57,6 @@ async function start(): Promise<void> {
     render(screen, root);
     if (root.firstChild) leaveDoors();
   };
-  const isDemo = new URLSearchParams(window.location.search).has('demo');
-  const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
   const opening = openSettings();
   let who = (): string | undefined => undefined;
   void opening.then((opened) => {
@@ -67,8 +71,7 @@ async function start(): Promise<void> {
       bytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
       by: () => who(),
       whenIdle,
-      // The demo can be unpacked again.
-      texts: isDemo ? undefined : openTexts(`mouldkeep-second-copy:${name}`),
+      texts,
       early: (fronts) => {
         clearEarly = earlyFronts(root, fronts) ?? clearEarly;
         if (root.firstChild) leaveDoors();
@@ -76,7 +79,7 @@ async function start(): Promise<void> {
     }),
   ]);
   if (isProblem(keeper)) {
-    draw(<BrokenScreen problem={keeper} />);
+    draw(<BrokenScreen problem={keeper} copy={copy} />);
     return;
   }
   if (isDemo) {
@@ -125,5 +128,5 @@ start().catch((error: unknown) => {
   root.replaceWith(fresh);
   leaveDoors();
   const says = `Something went wrong while opening (${String(error).slice(0, 160)}).`;
-  render(<BrokenScreen problem={problem(says, 'Everything saved before is untouched.')} />, fresh);
+  render(<BrokenScreen problem={problem(says, 'Everything saved before is untouched.')} copy={copy} />, fresh);
 });

@@ -1,5 +1,7 @@
 import { saveFile } from '../device/files.ts';
 import { censusOf } from '../domain/backup-reminder.ts';
+import type { Day } from '../domain/brand.ts';
+import type { Entry } from '../domain/entry.ts';
 import { makeJournal } from '../domain/journal.ts';
 import { type Problem, problem } from '../domain/problem.ts';
 import type { Deps } from './deps.ts';
@@ -13,10 +15,7 @@ export async function saveJournal(deps: Pick<Deps, 'keeper' | 'settings' | 'toda
   try {
     const census = censusOf(deps.keeper.shelf());
     const entries = await deps.keeper.journal();
-    const name = deps.keeper.shelf().studio.name ?? 'Studio';
-    // .txt, because phones' share sheets refuse most other endings.
-    const text = new Blob([makeJournal(name, entries)], { type: 'text/plain' });
-    if (!(await saveFile(`mouldkeep-journal-${deps.today()}.txt`, text))) return undefined;
+    if (!(await handOverJournal(deps.keeper.shelf().studio.name, entries, deps.today()))) return undefined;
     noteBackup(deps, census, false);
     return entries.length;
   } catch {
@@ -25,4 +24,11 @@ export async function saveJournal(deps: Pick<Deps, 'keeper' | 'settings' | 'toda
       'Nothing was changed. Close other tabs, load the page again and try once more.',
     );
   }
+}
+
+/** False when the person closed the share sheet. */
+export function handOverJournal(studio: string | undefined, entries: readonly Entry[], today: Day): Promise<boolean> {
+  // .txt, because phones' share sheets refuse most other endings.
+  const text = new Blob([makeJournal(studio ?? 'Studio', entries)], { type: 'text/plain' });
+  return saveFile(`mouldkeep-journal-${today}.txt`, text);
 }

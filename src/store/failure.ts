@@ -10,14 +10,34 @@ interface Failure {
   readonly failures?: readonly { readonly name?: string }[];
 }
 
+// Below its own words Dexie repeats the browser's.
+const wordsOf = ({ name, message }: Failure) => `${name ?? 'error'}: ${String(message).split('\n')[0]?.slice(0, 120)}`;
+
+/** What it means for the person at the bench that the database could not be opened, or what is in it not be read. */
+export function openingProblem(error: unknown): Problem {
+  return (
+    knownProblem(error, 'the shelves could not be opened', 'Nothing was changed.') ??
+    problem(
+      `The browser could not open what it keeps here (${wordsOf((error ?? {}) as Failure)}).`,
+      'Nothing was changed. Close every other tab with Mouldkeep, then close the browser, open it again and try once more.',
+    )
+  );
+}
+
 /** What a failed read or write means for the person at the bench. */
 export function storageProblem(error: unknown): Problem {
-  const { name, message, inner, failures } = (error ?? {}) as Failure;
+  return (
+    knownProblem(error, 'it could not be saved', KEPT) ?? problem(`It could not be saved (${wordsOf((error ?? {}) as Failure)}).`, KEPT)
+  );
+}
+
+function knownProblem(error: unknown, undone: string, kept: string): Problem | undefined {
+  const { name, inner, failures } = (error ?? {}) as Failure;
   const names = [name, inner?.name, failures?.[0]?.name];
   if (names.includes('QuotaExceededError')) {
     return problem(
-      'This device has no room left, so it could not be saved.',
-      `${KEPT} Free some room on the device (photos, films or apps you no longer need, or what other sites keep in this browser), then try again.`,
+      `This device has no room left, so ${undone}.`,
+      `${kept} Free some room on the device (photos, films or apps you no longer need, or what other sites keep in this browser), then try again.`,
     );
   }
   if (names.includes('VersionError')) {
@@ -40,7 +60,7 @@ export function storageProblem(error: unknown): Problem {
   if (names.includes('DatabaseClosedError')) {
     return problem(
       'These shelves were closed, because Mouldkeep was brought up to date in another tab.',
-      `${KEPT} Copy it if it is long, and load this page again.`,
+      `${kept} Copy it if it is long, and load this page again.`,
     );
   }
   if (names.includes('SyntaxError')) {
@@ -49,5 +69,5 @@ export function storageProblem(error: unknown): Problem {
       'Nothing was changed. Bring the studio back from its last backup.',
     );
   }
-  return problem(`It could not be saved (${name ?? 'error'}: ${String(message).slice(0, 120)}).`, KEPT);
+  return undefined;
 }

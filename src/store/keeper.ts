@@ -8,7 +8,7 @@ import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import type { Shelf } from '../domain/shelf.ts';
 import { append, checked, Stale } from './append.ts';
 import { codesOf } from './codes.ts';
-import { storageProblem } from './failure.ts';
+import { openingProblem, storageProblem } from './failure.ts';
 import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
@@ -103,7 +103,7 @@ export async function openKeeper(options: KeeperOptions): Promise<Keeper | Probl
     return loaded;
   } catch (error) {
     db.close();
-    return storageProblem(error);
+    return openingProblem(error);
   }
 }
 

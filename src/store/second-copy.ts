@@ -121,15 +121,20 @@ function entriesIn(text: string | undefined): { readonly read: Entry[]; readonly
   }
 }
 
-/**
- * Puts the journal back into a database that is new although a copy of it lies beside: the browser threw away the one that was here, as Chromium does
- * with one it finds damaged. Nothing where there is no copy. Pictures are not in it.
- */
-export async function rescue(db: MouldkeepDb, texts: Texts): Promise<void> {
+/** What a copy still holds of the journal. */
+export interface Copied {
+  readonly entries: readonly Entry[];
+  /** Entries and texts that could not be read. */
+  readonly unread: number;
+  readonly generation: number;
+}
+
+/** Reads the copy of the studio that was here last, in order; undefined where there is none. Needs no database. */
+export async function readCopy(texts: Texts): Promise<Copied | undefined> {
   const all = await texts.keys();
-  const newest = Math.max(...all.map(generationOf));
-  const keys = all.filter((key) => generationOf(key) === newest);
-  if (keys.length === 0) return;
+  const generation = Math.max(...all.map(generationOf));
+  const keys = all.filter((key) => generationOf(key) === generation);
+  if (keys.length === 0) return undefined;
   const entries: Entry[] = [];
   let unread = 0;
   for (const key of keys) {
@@ -137,10 +142,20 @@ export async function rescue(db: MouldkeepDb, texts: Texts): Promise<void> {
     entries.push(...part.read);
     unread += part.unread;
   }
-  const ordered = inOrder(entries);
-  await db.meta.put({ key: GENERATION, value: newest });
-  await joinJournal(db, ordered);
-  const value: Rescued = { entries: ordered.length, last: ordered.at(-1)?.id ?? '', unread };
+  return { entries: inOrder(entries), unread, generation };
+}
+
+/**
+ * Puts the journal back into a database that is new although a copy of it lies beside: the browser threw away the one that was here, as Chromium does
+ * with one it finds damaged. Nothing where there is no copy. Pictures are not in it.
+ */
+export async function rescue(db: MouldkeepDb, texts: Texts): Promise<void> {
+  const copied = await readCopy(texts);
+  if (!copied) return;
+  const { entries, unread, generation } = copied;
+  await db.meta.put({ key: GENERATION, value: generation });
+  await joinJournal(db, entries);
+  const value: Rescued = { entries: entries.length, last: entries.at(-1)?.id ?? '', unread };
   await db.meta.put({ key: `recall:${RESCUED}`, value });
 }
 

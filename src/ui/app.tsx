@@ -158,7 +158,8 @@ export function App() {
   useLayoutEffect(() => {
     if (isOnward) window.scrollTo(0, 0);
   }, [key]);
-  if (!hasEntered && !arePassed(parts[0])) return <DoorsScreen onEntered={() => setEntered(true)} />;
+  // Whoever came by a backup's or a list's own address went through no door.
+  if (!hasEntered && deps.keeper.shelf().entries === 0 && !arePassed(parts[0])) return <DoorsScreen onEntered={() => setEntered(true)} />;
   return (
     <div class="app" key={spellings.value}>
       <Notices />

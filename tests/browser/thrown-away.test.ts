@@ -1,16 +1,18 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
-import { makeProfile, openApp, removeProfile } from '../support/browser.ts';
+import { makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
 import { damageDatabase } from '../support/damage-database.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { layIn } from '../support/lay-in.ts';
 
+const entries = aJournal();
 let profile = '';
-beforeAll(() => {
+beforeEach(() => {
   profile = makeProfile();
 });
-afterAll(() => removeProfile(profile));
+afterEach(() => removeProfile(profile));
 
 /** What the second copy holds, as text. */
 function copied(page: Page): Promise<string> {
@@ -21,16 +23,33 @@ function copied(page: Page): Promise<string> {
   });
 }
 
+/** A first good visit: a journal, a wax, and the copy of both. */
+async function visit(): Promise<OpenApp> {
+  const app = await openApp({ profile, path: '#/shelves' });
+  await layIn(app.page, entries);
+  await app.page.goto(`${app.url}#/new/wax`);
+  await app.page.getByLabel('Name').fill('Kelp green');
+  await app.page.locator('.screen-actions .button-main').click();
+  await app.page.locator('.toast').waitFor();
+  await expect.poll(() => copied(app.page)).toMatch(/Kelp green/);
+  await app.close();
+  return app;
+}
+
+/** As Chromium answers when it cannot read the files of a database: only the studio's own. */
+function failToOpen(): void {
+  const open = IDBFactory.prototype.open;
+  IDBFactory.prototype.open = function (name, version) {
+    if (name !== 'mouldkeep') return open.call(this, name, version);
+    const error = new DOMException('Internal error opening backing store for indexedDB.open.', 'UnknownError');
+    const request = { error, onerror: (_: unknown) => undefined };
+    setTimeout(() => request.onerror({ target: request, preventDefault: () => undefined, stopPropagation: () => undefined }));
+    return request as unknown as IDBOpenDBRequest;
+  };
+}
+
 test('the browser throws its damaged database away: everything but pictures is put back, and that is said until it is read', async () => {
-  const entries = aJournal();
-  const first = await openApp({ profile, path: '#/shelves' });
-  await layIn(first.page, entries);
-  await first.page.goto(`${first.url}#/new/wax`);
-  await first.page.getByLabel('Name').fill('Kelp green');
-  await first.page.locator('.screen-actions .button-main').click();
-  await first.page.locator('.toast').waitFor();
-  await expect.poll(() => copied(first.page)).toMatch(/Kelp green/);
-  await first.close();
+  const first = await visit();
   damageDatabase(profile);
 
   const again = await openApp({ profile, path: '#/where?q=kelp', url: first.url });
@@ -44,4 +63,27 @@ test('the browser throws its damaged database away: everything but pictures is p
   await expect.poll(() => again.page.getByText('The browser found its database damaged').count()).toBe(0);
   again.assertQuiet();
   await again.close();
+});
+
+test('a database that cannot be opened at all: the second copy is offered as a file, which another device reads back in', async () => {
+  const { url } = await visit();
+  const shut = await openApp({ profile, url, prepare: (context) => context.addInitScript(failToOpen) });
+  await shut.page.getByText('The browser could not open what it keeps here (UnknownError: Internal error').waitFor();
+  await shut.page.getByText(`can still be read: ${entries.length + 1} entries, up to`).waitFor();
+  await shut.page.getByText('Pictures are not in it').waitFor();
+  expect(await axeWhole(shut.page)).toEqual([]);
+  const download = shut.page.waitForEvent('download');
+  await shut.page.getByRole('button', { name: 'Save the journal from the second copy' }).click();
+  const buffer = readFileSync(await (await download).path());
+  await shut.page.getByText(`A journal of ${entries.length + 1} entries was handed over.`).waitFor();
+  await shut.close();
+
+  const other = await openApp({ path: '#/backup' });
+  await other.page.locator('input[type=file]').setInputFiles({ name: 'journal.txt', mimeType: 'text/plain', buffer });
+  await other.page.getByRole('button', { name: /^Join .+ entries$/ }).click();
+  await other.page.getByText(/^Joined: /).waitFor();
+  // No door was gone through on the way here, and none stands in it now.
+  await other.page.evaluate(() => Object.assign(window.location, { hash: '#/where?q=kelp' }));
+  await other.page.getByText('Kelp green').first().waitFor();
+  await other.close();
 });

@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { storageProblem } from '../../src/store/failure.ts';
+import { describe, expect, it, test } from 'vitest';
+import { openingProblem, storageProblem } from '../../src/store/failure.ts';
 
 const quota = { name: 'QuotaExceededError', message: 'full' };
 
@@ -28,4 +28,12 @@ describe('a failure of the storage', () => {
     expect(problem.says).toMatch(says);
     expect(problem.kept).not.toBe('');
   });
+});
+
+test('a database that cannot be opened is not told of as something typed that was not saved', () => {
+  for (const error of [quota, { name: 'UnknownError', message: 'Internal error opening backing store' }, undefined]) {
+    const { says, kept } = openingProblem(error);
+    expect(says).toMatch(/could not (be )?open/);
+    expect(kept).toMatch(/^Nothing was changed\./);
+  }
 });

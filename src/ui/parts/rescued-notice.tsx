@@ -1,11 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { forgetRescued, type Rescued, rescuedHere } from '../../actions/rescued.ts';
-import { clockOf } from '../../domain/clock.ts';
 import { sayCount } from '../../domain/measure-words.ts';
+import { sayMoment } from '../moment-words.ts';
 import { useDeps } from '../studio.tsx';
 import '../styles/backup.css';
-
-const WHEN: Intl.DateTimeFormatOptions = { day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit' };
 
 /** Says that the browser threw the studio's database away, what was put back, and what only a backup can bring. */
 export function RescuedNotice(_: object) {
@@ -15,7 +13,7 @@ export function RescuedNotice(_: object) {
     rescuedHere(deps).then(setRescued, () => undefined);
   }, [deps]);
   if (!rescued) return null;
-  const upTo = rescued.last === '' ? '' : `, up to ${new Date(clockOf(rescued.last).ms).toLocaleString('en-GB', WHEN)},`;
+  const upTo = rescued.last === '' ? '' : `, up to ${sayMoment(rescued.last)},`;
   return (
     <div class="update-line rescued-line" role="alert">
       <p>
