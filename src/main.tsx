@@ -19,6 +19,7 @@ import { go } from './ui/router.ts';
 import { BrokenScreen } from './ui/screens/broken.tsx';
 import { earlyFronts } from './ui/screens/shelves.tsx';
 import { StudioProvider, studioOf } from './ui/studio.tsx';
+import { untouched } from './ui/turns.ts';
 
 function today(): Day {
   const now = new Date();
@@ -72,6 +73,7 @@ async function start(): Promise<void> {
       by: () => who(),
       whenIdle,
       texts,
+      rest: () => untouched(1000).then(() => new Promise<void>(whenIdle)),
       early: (fronts) => {
         clearEarly = earlyFronts(root, fronts) ?? clearEarly;
         if (root.firstChild) leaveDoors();

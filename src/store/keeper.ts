@@ -30,6 +30,8 @@ export interface KeeperOptions {
   readonly early?: (fronts: unknown) => void;
   /** Where a second copy of the journal is kept, in case the browser throws the database away. */
   readonly texts?: Texts | undefined;
+  /** Waits until nobody taps or types: between pages of the second copy. */
+  readonly rest?: () => Promise<void>;
   /** Runs a job when nothing else is going on. */
   readonly whenIdle: (job: () => void) => void;
 }
@@ -253,10 +255,10 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
         if (sealed) await held.follow(sealed);
       }),
     async writeCopy() {
-      const { texts } = options;
+      const { texts, rest } = options;
       if (!texts || !db.isOpen()) return;
       const { writeCopy } = await import('./second-copy.ts');
-      await writeCopy(db, texts).catch(() => undefined); // The next change tries again.
+      await writeCopy(db, texts, rest).catch(() => undefined); // The next change tries again.
     },
     catchUp: () => quietly(() => held.catchUp()),
     keepPictures: (pictures) => safely(() => keepPictures(db, pictures).then(() => undefined)),

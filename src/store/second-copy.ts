@@ -28,33 +28,6 @@ function inTurnOfTabs(db: MouldkeepDb, job: () => Promise<void>): Promise<void> 
   return locks ? (locks.request(`mouldkeep-copy:${db.name}`, job) as Promise<void>) : job();
 }
 
-/** ms without a tap or a letter before the next page is copied. */
-const ASIDE_MS = 1000;
-
-let touched = Number.NEGATIVE_INFINITY;
-if (typeof window !== 'undefined') {
-  for (const kind of ['pointerdown', 'keydown', 'input'])
-    window.addEventListener(
-      kind,
-      () => {
-        touched = performance.now();
-      },
-      { capture: true, passive: true },
-    );
-}
-
-/** The first copy of a big studio is hundreds of pages: whoever taps or types meanwhile comes first. */
-async function rest(): Promise<void> {
-  do {
-    const aside = Math.max(0, touched + ASIDE_MS - performance.now());
-    await new Promise((done) => setTimeout(done, aside));
-    await new Promise<void>((done) => {
-      if ('requestIdleCallback' in globalThis) requestIdleCallback(() => done(), { timeout: 1000 });
-      else done();
-    });
-  } while (performance.now() < touched + ASIDE_MS);
-}
-
 /**
  * What the last copying had no more use for. It goes only with the next: a browser that is killed has dropped a text before the one in its
  * place was on the disk.
@@ -64,9 +37,9 @@ const superfluous = new WeakMap<MouldkeepDb, ReadonlySet<string>>();
 /**
  * Brings the copy of the journal up to date: pages that it lacks, and the tail as one text. What is new is written before what it replaces is
  * dropped, so that the browser may be killed at any moment; only a studio that was put in another's place (a later generation) drops that first,
- * since the two must never be read as one.
+ * since the two must never be read as one. `rest` is waited for after each page: the first copy of a big studio is hundreds of them.
  */
-export function writeCopy(db: MouldkeepDb, texts: Texts): Promise<void> {
+export function writeCopy(db: MouldkeepDb, texts: Texts, rest?: () => Promise<void>): Promise<void> {
   return inTurnOfTabs(db, async () => {
     const { isBegun, generation, ids, lasts, tail } = await db.transaction('r', db.pages, db.tail, db.meta, async () => {
       const pages = db.pages.orderBy('last');
@@ -102,7 +75,7 @@ export function writeCopy(db: MouldkeepDb, texts: Texts): Promise<void> {
       if (there.has(key)) continue;
       const page = await db.pages.get(id);
       if (page) await texts.write(key, page.text);
-      await rest();
+      await rest?.();
     }
     const [before, now] = [superfluous.get(db), new Set([...there].filter((key) => !wanted.has(key)))];
     superfluous.set(db, now);

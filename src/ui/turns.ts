@@ -4,7 +4,8 @@ const TURN_MS = 8;
 const ASIDE_MS = 250;
 
 let touched = Number.NEGATIVE_INFINITY;
-for (const kind of ['pointerdown', 'click', 'keydown'])
+// Some keyboards on the glass tell of letters only.
+for (const kind of ['pointerdown', 'click', 'keydown', 'input'])
   window.addEventListener(
     kind,
     () => {
@@ -40,6 +41,15 @@ export function inTurns(
     timer = setTimeout(turn);
   }
   return () => clearTimeout(timer);
+}
+
+/** Once nobody has tapped or typed for so many ms. */
+export async function untouched(ms: number): Promise<void> {
+  for (;;) {
+    const aside = touched + ms - performance.now();
+    if (aside <= 0) return;
+    await new Promise((done) => setTimeout(done, aside));
+  }
 }
 
 /** Once what is drawn now is on the glass. A hidden page is never painted, and does not wait. */

@@ -9,6 +9,7 @@ import { planWithdraw } from '../../src/domain/plans/withdraw.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import type { Keeper, MakePlan } from '../../src/store/keeper.ts';
 import { RESCUED } from '../../src/store/schema.ts';
+import type { Rescued } from '../../src/store/second-copy.ts';
 import { chance } from './chance.ts';
 import { pageKeeper } from './page-keeper.ts';
 import { plainShelf } from './plain-shelf.ts';
@@ -67,7 +68,7 @@ function others(next: () => number): Entry[] {
     (_, count) =>
       ({
         kind: 'recorded',
-        id: makeEntryId({ ms, count }, 'OTHERS'),
+        id: makeEntryId({ ms, count }, 'THE1RS'),
         on: '2024-05-06',
         noun: 'design',
         fields: { name: 'Theirs' },
@@ -115,7 +116,7 @@ export interface Look {
   readonly wrong: readonly string[];
   readonly picturesGone: readonly string[];
   /** The browser had thrown the database away, and this is what the second copy brought back. */
-  readonly isRescued: boolean;
+  readonly rescued: Rescued | undefined;
 }
 
 const textsOf = (studio: string) => openTexts(`second-copy-of-${studio}`);
@@ -127,11 +128,11 @@ const killed = {
     const journal = await keeper.journal();
     const wrong = await faults(keeper, journal);
     const gone = await picturesGone(keeper, journal);
-    const isRescued = (await keeper.recall(RESCUED)) !== undefined;
+    const rescued = (await keeper.recall(RESCUED)) as Rescued | undefined;
     await keeper.remember(RESCUED, undefined);
     await keeper.writeCopy();
     keeper.close();
-    return { ids: journal.map((entry) => entry.id), wrong, picturesGone: gone, isRescued };
+    return { ids: journal.map((entry) => entry.id), wrong, picturesGone: gone, rescued };
   },
 
   /** Writes one action after another until the end comes, and seals far more often than the app does: most kills are to find it at that. */
