@@ -2,8 +2,9 @@ import { beforeEach, expect, test, vi } from 'vitest';
 import { refusedShares } from '../../src/device/shared-pictures.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import { keepShared } from '../../sw/shared-pictures.ts';
-import { DRAWS } from '../support/amount.ts';
-import { Mutator } from '../support/mutate.ts';
+import { LONG_MS } from '../support/amount.ts';
+import { forDrawsInTurn } from '../support/draws.ts';
+import type { Mutator } from '../support/mutate.ts';
 
 vi.mock('workbox-routing', () => ({ registerRoute: () => undefined }));
 
@@ -32,17 +33,27 @@ function large(name: string, type: string): File {
   return file;
 }
 
+interface Share {
+  readonly request: Request;
+  /** How many it holds; −1 when nobody can tell. */
+  readonly files: number;
+  /** How many the storage takes. */
+  readonly room: number;
+}
+
 /** A form such as other apps may post: fields of any name, texts among the files, none at all, or no form. */
-function anyShare(mutator: Mutator): { readonly request: Request; readonly files: number } {
+function anyShare(mutator: Mutator): Share {
+  const room = mutator.one([0, 3, 1000]);
   if (mutator.below(12) === 0) {
     const body = mutator.text(['--x\r\nContent-Disposition: form-data; name="pictures"; filename="a.jpg"\r\n\r\nabc\r\n--x--']);
     return {
       request: new Request(SCOPE, { method: 'POST', body, headers: { 'content-type': 'multipart/form-data; boundary=x' } }),
       files: -1,
+      room,
     };
   }
   const form = new FormData();
-  const files = mutator.one([0, 1, 2, 60]);
+  const files = mutator.one([0, 1, 2, 3, 25]);
   for (let i = 0; i < files; i++) {
     const [name, type] = [mutator.one(NAMES), mutator.one(TYPES)];
     const bytes = new Uint8Array(mutator.one([[], ZIP, [0xff, 0xd8, 0xff], [...'<svg onload=x>'].map((c) => c.charCodeAt(0))]));
@@ -52,24 +63,27 @@ function anyShare(mutator: Mutator): { readonly request: Request; readonly files
     );
   }
   form.append('title', mutator.one(NAMES));
-  return { request: { formData: async () => form } as Request, files };
+  return { request: { formData: async () => form } as Request, files, room };
 }
 
-test('whatever is shared, the screen opens; pictures are kept, and all else is told of by why and how many', async () => {
-  for (let i = 0; i < Math.min(DRAWS, 10_000); i++) {
-    const mutator = new Mutator(i);
-    [kept, room] = [[], mutator.one([0, 3, 1000])];
-    const { request, files } = anyShare(mutator);
-    const answer = await keepShared(request, SCOPE, 1);
-    expect(answer.status).toBe(303);
-    const [, asked = ''] = /^https:\/\/host\.example\/studio\/#\/shared(?:\?([\w&=]+))?$/.exec(answer.headers.get('location') ?? '') ?? [];
-    const told = new URLSearchParams(asked);
-    const refused = ['kind', 'empty', 'large', 'many', 'room'].reduce((sum, why) => sum + Number(told.get(why) ?? 0), 0);
-    if (files >= 0) expect(kept.length + refused).toBe(files);
-    if (files === 0) expect(told.get('none')).toBe('1');
-    if (asked !== '') expect(told.get('kept')).toBe(String(kept.length));
-    expect(isProblem(refusedShares(told))).toBe(asked !== '');
-    expect(kept.length).toBeLessThanOrEqual(20);
-    for (const response of kept) expect(response.headers.get('content-type')).toMatch(/^image\//);
-  }
-});
+test(
+  'whatever is shared, the screen opens; pictures are kept, and all else is told of by why and how many',
+  () =>
+    forDrawsInTurn(anyShare, async (share) => {
+      const { request, files } = share;
+      [kept, room] = [[], share.room];
+      const answer = await keepShared(request, SCOPE, 1);
+      expect(answer.status).toBe(303);
+      const [, asked = ''] =
+        /^https:\/\/host\.example\/studio\/#\/shared(?:\?([\w&=]+))?$/.exec(answer.headers.get('location') ?? '') ?? [];
+      const told = new URLSearchParams(asked);
+      const refused = ['kind', 'empty', 'large', 'many', 'room'].reduce((sum, why) => sum + Number(told.get(why) ?? 0), 0);
+      if (files >= 0) expect(kept.length + refused).toBe(files);
+      if (files === 0) expect(told.get('none')).toBe('1');
+      if (asked !== '') expect(told.get('kept')).toBe(String(kept.length));
+      expect(isProblem(refusedShares(told))).toBe(asked !== '');
+      expect(kept.length).toBeLessThanOrEqual(20);
+      for (const response of kept) expect(response.headers.get('content-type')).toMatch(/^image\//);
+    }),
+  LONG_MS,
+);

@@ -14,8 +14,24 @@ export function forDraws<T>(draw: (mutator: Mutator) => T, look: (input: T) => v
       const tookMs = process.cpuUsage(began).user / 1000;
       if (tookMs > HANGS_MS) throw new Error(`It took ${tookMs} ms.`);
     } catch (error) {
-      const shown = typeof input === 'string' ? JSON.stringify(input) : (JSON.stringify(input) ?? String(input));
-      throw new Error(`MOULDKEEP_SEED=${SEED + i}: ${shown.slice(0, 2000)}`, { cause: error });
+      throw told(SEED + i, input, error);
     }
   }
+}
+
+/** The same for readers that are waited for. */
+export async function forDrawsInTurn<T>(draw: (mutator: Mutator) => T, look: (input: T) => Promise<void>): Promise<void> {
+  for (let i = 0; i < DRAWS; i++) {
+    const input = draw(new Mutator(SEED + i));
+    try {
+      await look(input);
+    } catch (error) {
+      throw told(SEED + i, input, error);
+    }
+  }
+}
+
+function told(seed: number, input: unknown, cause: unknown): Error {
+  const shown = JSON.stringify(input) ?? String(input);
+  return new Error(`MOULDKEEP_SEED=${seed}: ${shown.slice(0, 2000)}`, { cause });
 }

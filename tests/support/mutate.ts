@@ -154,7 +154,7 @@ export class Mutator {
       default:
         if (typeof now === 'string') holder[key] = this.text([now]);
         else if (typeof now === 'number') holder[key] = this.one([-now, now * 1e6, now + 0.5, now * 1e-9, String(now)]);
-        else holder[key] = this.one(ODD_VALUES);
+        else holder[key] = structuredClone(this.one(ODD_VALUES)); // Else what is done to it would be found in later draws, too.
     }
   }
 }
