@@ -237,10 +237,17 @@ test('a photo lies under the drawing and is kept with the cabinet; rooms are mad
   await page.getByText('is drawn anew.').waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/draw/${cabinet.id}`);
   // Kept with the cabinet now, it can be laid under the next drawing, too.
-  await page.getByRole('button', { name: 'Picture 1 of 1 under the drawing' }).click();
+  await page.getByRole('button', { name: cabinet.name ?? '', exact: true }).click();
   await page.locator('.draw-under img').waitFor();
   await page.getByRole('button', { name: 'No photo' }).click();
   await page.locator('.draw-under').waitFor({ state: 'detached' });
+  // And under that of any other cabinet.
+  await page.evaluate(() => Object.assign(window.location, { hash: '#/draw/new' }));
+  await page.getByRole('heading', { name: 'Draw a cabinet' }).waitFor();
+  await page.getByText('Pictures of other places (1)').click();
+  await page.getByRole('button', { name: cabinet.name ?? '', exact: true }).click();
+  await page.locator('.draw-under img').waitFor();
+  expect(await axeWhole(page)).toEqual([]);
 
   await page.evaluate(() => Object.assign(window.location, { hash: '#/rooms' }));
   await page.getByLabel('What you call it').fill('Cellar');

@@ -8,7 +8,7 @@ import { writeTable } from '../../src/domain/csv/write.ts';
 import { parseEntry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
 import { isProblem } from '../../src/domain/problem.ts';
-import { DRAWS, LONG_MS } from '../support/amount.ts';
+import { LONG_MS, SLOW_DRAWS } from '../support/amount.ts';
 import { codeOf } from '../support/builders.ts';
 import { forDraws } from '../support/draws.ts';
 import { aJournal } from '../support/entry-builders.ts';
@@ -105,7 +105,7 @@ test(
         for (const entry of entries) if (isProblem(entry)) throw new Error(entry.says);
         foldAll(entries.flatMap((entry) => (isProblem(entry) ? [] : [entry])));
       },
-      DRAWS / 2,
+      SLOW_DRAWS,
     );
   },
   LONG_MS,

@@ -3,6 +3,8 @@ const isNightly = Boolean(process.env.MOULDKEEP_NIGHTLY);
 
 /** Random inputs over each parser. */
 export const DRAWS = isNightly ? 100_000 : 2_000;
+/** For one that takes a hundredth of a second for each. */
+export const SLOW_DRAWS = isNightly ? DRAWS : DRAWS / 2;
 /** How often the browser is killed. */
 export const KILLS = isNightly ? 200 : 20;
 /** How long one test of such may take. */

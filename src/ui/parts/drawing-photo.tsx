@@ -1,18 +1,23 @@
 import { useRef, useState } from 'preact/hooks';
 import { keepPhoto } from '../../actions/keep-photo.ts';
 import type { Sha256 } from '../../domain/brand.ts';
+import { sayCount } from '../../domain/measure-words.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
+import type { PlacePicture, UnderDrawing } from '../../views/under-drawing.ts';
 import type { DrawDraft } from '../drawing/draft.ts';
 import { useDeps } from '../studio.tsx';
 import { Button } from './button.tsx';
 import { ProblemNote } from './note.tsx';
 import { Picture } from './picture.tsx';
 
+/** Pictures of other places shown at once. */
+const FEW = 24;
+
 interface PhotoProps {
   draft: DrawDraft;
   set: (changes: Partial<DrawDraft>) => void;
-  /** Pictures that are kept already, of the cabinet and of its room. */
-  pictures: readonly Sha256[];
+  /** Pictures that are kept already. */
+  kept: UnderDrawing;
 }
 
 /** The photo under the drawing, fitted to the cabinet's front as it is being drawn. */
@@ -29,11 +34,14 @@ export function UnderPhoto({ draft: { photo, photoSize, photoAcross, photoDown }
 }
 
 /** Chooses the photo, how much of it is seen, and fits it to the front. */
-export function PhotoTools({ draft, set, pictures }: PhotoProps) {
+export function PhotoTools({ draft, set, kept: { near, others } }: PhotoProps) {
   const deps = useDeps();
   const input = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<Problem | undefined>();
-  const all = [...new Set([...pictures, ...draft.taken])];
+  const [shown, setShown] = useState(FEW);
+  const isKept = new Set([...near, ...others].map(({ sha }) => sha));
+  const taken = draft.taken.filter((sha) => !isKept.has(sha)).map((sha) => ({ sha, of: 'taken just now' }));
+  const choose = (photo: Sha256) => set({ photo });
 
   async function take(file: File | undefined): Promise<void> {
     if (!file) return;
@@ -46,10 +54,7 @@ export function PhotoTools({ draft, set, pictures }: PhotoProps) {
   return (
     <section class="card" aria-label="Photo under the drawing">
       <h2>Photo under the drawing</h2>
-      <p class="field-hint">
-        A photo of the cabinet, taken straight from the front. It is kept as a picture of it.
-        {pictures.length > 0 && ' Those kept of it and of its room can be tapped here.'}
-      </p>
+      <p class="field-hint">A photo of the cabinet, taken straight from the front. It is kept as a picture of it.</p>
       <input
         ref={input}
         type="file"
@@ -61,24 +66,18 @@ export function PhotoTools({ draft, set, pictures }: PhotoProps) {
           void take(file);
         }}
       />
-      {all.length > 0 && (
-        <div class="draw-row">
-          {all.map((sha, at) => (
-            <button
-              key={sha}
-              type="button"
-              class="thumb"
-              aria-pressed={sha === draft.photo}
-              aria-label={`Picture ${at + 1} of ${all.length} under the drawing`}
-              onClick={() => set({ photo: sha })}
-            >
-              <Picture sha={sha} alt="" />
-            </button>
-          ))}
-        </div>
+      <Thumbs pictures={[...taken, ...near]} photo={draft.photo} onChoose={choose} />
+      {others.length > 0 && (
+        <details class="more">
+          <summary>Pictures of other places ({others.length})</summary>
+          <Thumbs pictures={others.slice(0, shown)} photo={draft.photo} onChoose={choose} />
+          {others.length > shown && (
+            <Button onClick={() => setShown(shown + FEW)}>Show more of {sayCount(others.length - shown, 'other')}</Button>
+          )}
+        </details>
       )}
       <div class="button-row">
-        <Button onClick={() => input.current?.click()}>{all.length > 0 ? 'Another photo' : 'Take or choose a photo'}</Button>
+        <Button onClick={() => input.current?.click()}>{draft.photo !== '' ? 'Another photo' : 'Take or choose a photo'}</Button>
         {draft.photo !== '' && <Button onClick={() => set({ photo: '' })}>No photo</Button>}
       </div>
       {problem && <ProblemNote problem={problem} />}
@@ -97,6 +96,26 @@ export function PhotoTools({ draft, set, pictures }: PhotoProps) {
         </>
       )}
     </section>
+  );
+}
+
+interface ThumbsProps {
+  pictures: readonly PlacePicture[];
+  photo: Sha256 | '';
+  onChoose: (sha: Sha256) => void;
+}
+
+function Thumbs({ pictures, photo, onChoose }: ThumbsProps) {
+  if (pictures.length === 0) return null;
+  return (
+    <div class="draw-row draw-photos">
+      {pictures.map(({ sha, of }) => (
+        <button key={sha} type="button" class="thumb" aria-pressed={sha === photo} onClick={() => onChoose(sha)}>
+          <Picture sha={sha} alt="" />
+          <span>{of}</span>
+        </button>
+      ))}
+    </div>
   );
 }
 

@@ -155,7 +155,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
         </div>
         <div class="draw-side">
           <CabinetPlace draft={values} set={set} problem={save.problem} />
-          <PhotoTools draft={values} set={set} pictures={underDrawing(shelf, cabinet, values.room)} />
+          <PhotoTools draft={values} set={set} kept={underDrawing(shelf, cabinet, values.room)} />
           <details class="more">
             <summary>Keys</summary>
             <Facts facts={KEYS.map(({ keys, does }) => ({ name: keys, says: does }))} />
