@@ -79,7 +79,7 @@ export function mouldsMaking(shelf: Shelf, design: DesignId): readonly Mould[] {
 }
 
 /** Plates by what they make besides their own design. */
-function platesByDesign(shelf: Shelf): Plates['byDesign'] {
+export function platesByDesign(shelf: Shelf): Plates['byDesign'] {
   const maps = [shelf.things.mould, shelf.things.master];
   if (known.last && isSameAs(known.last.maps, maps)) return known.last.byDesign;
   const found = new Map<DesignId, Mould[]>();

@@ -10,36 +10,44 @@ export interface Correction {
   readonly instead: readonly string[];
 }
 
+/** Documents of one part that have all the words, and how well each answers: the worst of its ranks. */
+interface Hits {
+  readonly documents: readonly number[];
+  readonly ranks: readonly number[];
+}
+
 export interface Found {
-  /** For each part, how well each document answers all the words: the worst of its ranks, RANK.none when one of the words is missing. */
-  readonly ranks: readonly Uint8Array[];
+  /** Of each part. */
+  readonly hits: readonly Hits[];
   readonly corrections: readonly Correction[];
 }
 
 /** Looks for documents that have all the words. A word that none has is looked for by its nearest spellings, unless `mayCorrect` is false. */
 export function search(index: SearchIndex, words: readonly string[], mayCorrect = true): Found {
-  const ranks = index.parts.map((part) => new Uint8Array(part.documents.length).fill(words.length === 0 ? RANK.none : 0));
+  let hits: readonly Hits[] | undefined;
   const corrections: Correction[] = [];
   for (const word of words) {
-    let hits = hitsOf(index, [word]);
-    if (hits.length === 0 && mayCorrect) {
+    let wordHits = wordsWith(index, [word]);
+    if (wordHits.length === 0 && mayCorrect) {
       const spellings = nearest(spellableWords(index), word);
       corrections.push({ typed: word, instead: spellings });
-      hits = hitsOf(index, spellings);
+      wordHits = wordsWith(index, spellings);
     }
-    for (const [at, part] of index.parts.entries()) narrow(part, ranks[at] as Uint8Array, hits);
+    hits = index.parts.map((part, at) => narrow(part, hits?.[at], wordHits));
   }
-  return { ranks, corrections };
+  return { hits: hits ?? index.parts.map(() => NOTHING), corrections };
 }
 
-interface Hit {
+const NOTHING: Hits = { documents: [], ranks: [] };
+
+interface WordHit {
   readonly word: number;
   readonly begins: boolean;
 }
 
 /** Words with one of these pieces. The lexicon remembers words of things changed since; only those that something has count. */
-function hitsOf({ parts, lexicon }: SearchIndex, pieces: readonly string[]): Hit[] {
-  const hits: Hit[] = [];
+function wordsWith({ parts, lexicon }: SearchIndex, pieces: readonly string[]): WordHit[] {
+  const hits: WordHit[] = [];
   for (const piece of pieces) {
     eachWordWith(lexicon, piece, (word) => {
       if (!parts.some((part) => isIn(part, word))) return;
@@ -56,7 +64,7 @@ function isIn(part: SearchPart, word: number): boolean {
 const spellable = new WeakMap<SearchIndex, readonly string[]>();
 
 /** Words that a slip is looked for among, gathered once for an index: those in use, without the codes and sizes that are not guessed at. */
-function spellableWords(index: SearchIndex): readonly string[] {
+export function spellableWords(index: SearchIndex): readonly string[] {
   const known = spellable.get(index);
   if (known) return known;
   const words = index.lexicon.words.filter((each, word) => isGuessed(each) && index.parts.some((part) => isIn(part, word)));
@@ -64,9 +72,13 @@ function spellableWords(index: SearchIndex): readonly string[] {
   return words;
 }
 
-/** Leaves each document the worse of the rank it had and the best that one of these words gives it. */
-function narrow(part: SearchPart, ranks: Uint8Array, hits: readonly Hit[]): void {
-  const gained = new Uint8Array(ranks.length).fill(RANK.none);
+/** The best rank of each document while one word is looked for, else all RANK.none: made once, as a letter's own would be 20,000 numbers to throw away. */
+let gained = new Uint8Array();
+
+/** Of the documents found so far (all, at the first word) those that have one of these words, each with the worse of the rank it had and the best that they give it. */
+function narrow(part: SearchPart, before: Hits | undefined, hits: readonly WordHit[]): Hits {
+  if (gained.length < part.documents.length) gained = new Uint8Array(part.documents.length).fill(RANK.none);
+  const having: number[] = [];
   const { starts, postings } = part;
   for (const { word, begins } of hits) {
     if (!isIn(part, word)) continue;
@@ -75,10 +87,23 @@ function narrow(part: SearchPart, ranks: Uint8Array, hits: readonly Hit[]): void
       const posting = postings[at] as number;
       const rank = begins ? posting & 3 : RANK.inside;
       const document = posting >> 2;
-      if (rank < (gained[document] as number)) gained[document] = rank;
+      const known = gained[document] as number;
+      if (known === RANK.none) having.push(document);
+      if (rank < known) gained[document] = rank;
     }
   }
-  for (let i = 0; i < ranks.length; i++) if ((gained[i] as number) > (ranks[i] as number)) ranks[i] = gained[i] as number;
+  const documents: number[] = [];
+  const ranks: number[] = [];
+  const among = before?.documents ?? having;
+  for (let at = 0; at < among.length; at++) {
+    const document = among[at] as number;
+    const rank = gained[document] as number;
+    if (rank === RANK.none) continue;
+    documents.push(document);
+    ranks.push(Math.max(rank, before?.ranks[at] ?? 0));
+  }
+  for (const document of having) gained[document] = RANK.none;
+  return { documents, ranks };
 }
 
 export interface Best {
@@ -89,44 +114,49 @@ export interface Best {
 
 /** The best `most` of what was found of the nouns that are wanted: sound before spent, then by rank, noun and title. */
 export function best(index: SearchIndex, found: Found, most: number, isWanted: (noun: Noun) => boolean = () => true): Best {
-  const wanted = index.parts.flatMap((part, at) => (isWanted(part.noun) ? [standing(part, found.ranks[at] as Uint8Array)] : []));
+  const wanted = index.parts.flatMap((part, at) => (isWanted(part.noun) ? [standing(part, found.hits[at] as Hits)] : []));
   const documents: SearchDocument[] = [];
   for (let standard = 0; standard < 2 * RANK.none; standard++) {
-    for (const { part, standards, counts } of wanted) {
+    for (const each of wanted) {
       if (documents.length >= most) break;
-      if (counts[standard]) documents.push(...firstByTitle(part.documents, standards, standard, most - documents.length));
+      if (each.counts[standard]) documents.push(...firstByTitle(each, standard, most - documents.length));
     }
   }
-  return { documents, count: wanted.reduce((sum, { count }) => sum + count, 0) };
+  return { documents, count: wanted.reduce((sum, { hits }) => sum + hits.documents.length, 0) };
 }
 
-const NOT_FOUND = 255;
+interface Standing {
+  readonly part: SearchPart;
+  readonly hits: Hits;
+  /** How good each find is: its rank, and after all ranks the same for what is spent. */
+  readonly standards: readonly number[];
+  /** How many there are of each. */
+  readonly counts: readonly number[];
+}
 
-/** How good each document of a part is: its rank, and after all ranks the same for what is spent; and how many there are of each. */
-function standing(part: SearchPart, ranks: Uint8Array) {
-  const standards = new Uint8Array(ranks.length).fill(NOT_FOUND);
-  const counts = new Int32Array(2 * RANK.none);
-  let count = 0;
-  for (let i = 0; i < ranks.length; i++) {
-    if (ranks[i] === RANK.none) continue;
-    const standard = (ranks[i] as number) + (part.spent[i] as number) * RANK.none;
-    standards[i] = standard;
+function standing(part: SearchPart, hits: Hits): Standing {
+  const standards: number[] = [];
+  const counts: number[] = new Array(2 * RANK.none).fill(0);
+  for (let at = 0; at < hits.documents.length; at++) {
+    const standard = (hits.ranks[at] as number) + (part.spent[hits.documents[at] as number] as number) * RANK.none;
+    standards.push(standard);
     counts[standard] = (counts[standard] as number) + 1;
-    count++;
   }
-  return { part, standards, counts, count };
+  return { part, hits, standards, counts };
 }
 
-/** The first `most` by title of those of one standard, without sorting all of them. */
-function firstByTitle(documents: readonly SearchDocument[], standards: Uint8Array, standard: number, most: number): SearchDocument[] {
-  const top: SearchDocument[] = [];
-  for (let i = standards.indexOf(standard); i !== -1; i = standards.indexOf(standard, i + 1)) {
-    const document = documents[i] as SearchDocument;
-    const last = top.at(-1);
-    if (top.length >= most && last && last.title <= document.title) continue;
-    const after = top.findLastIndex((each) => each.title <= document.title);
+/** The first `most` by title (of the same title, as they were recorded) of those of one standard, without sorting all of them. */
+function firstByTitle({ part, hits, standards }: Standing, standard: number, most: number): SearchDocument[] {
+  const top: number[] = [];
+  const title = (document: number) => (part.documents[document] as SearchDocument).title;
+  const isAfter = (a: number, b: number) => title(a) > title(b) || (a > b && title(a) === title(b));
+  for (let at = 0; at < standards.length; at++) {
+    if (standards[at] !== standard) continue;
+    const document = hits.documents[at] as number;
+    if (top.length >= most && isAfter(document, top.at(-1) as number)) continue;
+    const after = top.findLastIndex((each) => isAfter(document, each));
     top.splice(after + 1, 0, document);
     if (top.length > most) top.pop();
   }
-  return top;
+  return top.map((document) => part.documents[document] as SearchDocument);
 }

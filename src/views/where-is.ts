@@ -1,14 +1,16 @@
 import type { PeriodId, PlaceId, Sha256, ThingId } from '../domain/brand.ts';
+import { mastersByDesign, mouldsByDesign } from '../domain/by-design.ts';
 import { addPlacesOfDesign } from '../domain/filling.ts';
 import { wordsOf } from '../domain/folding.ts';
 import { parseCode } from '../domain/label.ts';
+import { platesByDesign } from '../domain/made-kinds.ts';
 import { sayCount } from '../domain/measure-words.ts';
 import { childrenOf, pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import { designsByPeriod, periodsInOrder, periodsOverlapping } from '../domain/period-span.ts';
 import { portraitOf } from '../domain/portrait.ts';
 import { isProblem } from '../domain/problem.ts';
-import { best, type Correction, search } from '../domain/search.ts';
+import { best, type Correction, search, spellableWords } from '../domain/search.ts';
 import { indexInSlices, searchIndexOf } from '../domain/search-index.ts';
 import type { Period, Place, Shelf, Thing } from '../domain/shelf.ts';
 import { isSpent } from '../domain/spent.ts';
@@ -112,9 +114,15 @@ export function periodsBeginning(shelf: Shelf, typed: string): ReturnType<typeof
   return allPeriods(shelf).filter(({ name }) => wordsOf(name).some((word) => word.startsWith(begin)));
 }
 
-/** What the first letter would otherwise wait for: the index, and where each period's things stand. */
+/** What the first letters would otherwise wait for: the index, what moulds' marks are told by, and where each period's things stand. */
 export function* readyInSlices(shelf: Shelf): Generator<void, void> {
   yield* indexInSlices(shelf);
+  spellableWords(searchIndexOf(shelf));
+  for (const ready of [mouldsByDesign, mastersByDesign, platesByDesign]) {
+    yield;
+    ready(shelf);
+  }
+  yield;
   for (const period of shelf.things.period.keys()) {
     placesOf(shelf, period);
     yield;

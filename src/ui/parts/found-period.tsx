@@ -12,8 +12,8 @@ export function FoundPeriod({ period }: { period: PeriodAnswer }) {
       </h2>
       {period.places.length === 0 && <p>No drawer keeps it and nothing of it stands anywhere.</p>}
       <ul class="period-places">
-        {period.places.map((place) => (
-          <li key={place.id}>
+        {period.places.map((place, row) => (
+          <li key={row}>
             <a class="period-place" href={onFrontAddress(place)}>
               <span class="front-label">{place.path.split(' › ').at(-1)}</span>
               <span>

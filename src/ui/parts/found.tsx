@@ -16,6 +16,8 @@ const PickRows = lazy(async () => (await import('./pick-rows.tsx')).PickRows);
 
 /** Things and periods, as many as are first seen on a phone: drawing the rest would hold up the next letter. */
 const AT_ONCE = [3, 1] as const;
+/** Of the things, so many below a period. */
+const AT_ONCE_BELOW = 2;
 
 /** What was found; more of it once the typing pauses. */
 export function Found({ query, isSettled, opensThing }: { query: string; isSettled: boolean; opensThing: boolean }) {
@@ -26,6 +28,7 @@ export function Found({ query, isSettled, opensThing }: { query: string; isSettl
     [shelf, query, units, isSettled],
   );
   const [pickFrom, setPickFrom] = useState<number | undefined>();
+  const drawn = isSettled || periods.length === 0 ? things : things.slice(0, AT_ONCE_BELOW);
   const isNothing = periods.length === 0 && things.length === 0;
   return (
     <div>
@@ -59,7 +62,7 @@ export function Found({ query, isSettled, opensThing }: { query: string; isSettl
           <>
             {things.length > 1 && <PickStart onStart={setPickFrom} />}
             <ul class="list">
-              {things.map((thing, row) => (
+              {drawn.map((thing, row) => (
                 <FoundThing key={row} thing={thing} opensThing={opensThing} />
               ))}
             </ul>

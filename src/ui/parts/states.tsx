@@ -19,8 +19,8 @@ const STATE_TONE: Readonly<Record<StateName, Tone>> = {
 export function StateMarks({ states, of }: { states: readonly State[]; of?: string }) {
   return (
     <>
-      {states.map(({ name, word }) => (
-        <Mark key={`${name} ${word}`} shape={name} word={word} tone={STATE_TONE[name]} />
+      {states.map(({ name, word }, at) => (
+        <Mark key={at} shape={name} word={word} tone={STATE_TONE[name]} />
       ))}
       {of !== undefined && smallSeen.value.has(of) && <Mark shape="low" word="comes out small" tone="soon" />}
     </>

@@ -13,21 +13,32 @@ import { inTurns } from '../turns.ts';
 /** Finds where anything stands, by a few letters, a code or a year. */
 export function WhereIsScreen(_: object) {
   const shelf = useShelf();
+  // Made before the first letter, so that it too is answered at once; after the screen is drawn.
+  useEffect(() => inTurns(readyInSlices(shelf), undefined, { isPressing: true }), [shelf]);
+  return (
+    <Screen title="Where is…" hasBack={false}>
+      <Asked />
+    </Screen>
+  );
+}
+
+/** What is typed and its answers: all that a letter draws again. */
+function Asked() {
   const { here, isBeside, isDesk } = usePane();
   const [query, setQuery] = useState(() => here.query.get('q') ?? '');
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (!isBeside) box.current?.focus();
   }, []);
-  // Made before the first letter, so that it too is answered at once; after the screen is drawn.
-  useEffect(() => inTurns(readyInSlices(shelf), undefined, { isPressing: true }), [shelf]);
   const isSettled = useSettled(query);
   useKeptQuery(query, isSettled, isBeside);
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
   const [begun, answered] = [useRef(''), useRef('')];
   (isBeginning ? begun : answered).current = query;
+  // The very same as before, it is not gone through again.
+  const periods = useMemo(() => <Periods onPick={setQuery} typed={begun.current} />, [begun.current]);
   return (
-    <Screen title="Where is…" hasBack={false}>
+    <>
       <search class="search">
         <label class="unseen" for="where-query">
           Design, period, place, code, wax, note or year
@@ -65,10 +76,8 @@ export function WhereIsScreen(_: object) {
       <div hidden={isBeginning}>
         {answered.current !== '' && <Found query={answered.current} isSettled={isSettled && !isBeginning} opensThing={isDesk} />}
       </div>
-      <div hidden={!isBeginning}>
-        <Periods onPick={setQuery} typed={begun.current} />
-      </div>
-    </Screen>
+      <div hidden={!isBeginning}>{periods}</div>
+    </>
   );
 }
 
@@ -110,19 +119,23 @@ const SETTLED_MS = 250;
  * tapped. Done at every letter it took longer than the search.
  */
 function useKeptQuery(query: string, isSettled: boolean, isBeside: boolean): void {
+  const keep = useRef(() => {});
+  keep.current = () => keepList(to(['where'], query === '' ? {} : { q: query }), isBeside);
   useEffect(() => {
-    const keep = () => keepList(to(['where'], query === '' ? {} : { q: query }), isBeside);
-    if (isSettled) return keep();
-    document.addEventListener('pointerdown', keep, { capture: true, once: true });
+    if (isSettled) keep.current();
+  }, [query, isSettled, isBeside]);
+  useEffect(() => {
+    const keepOnTap = () => keep.current();
     const keepOnEnter = (event: KeyboardEvent) => {
-      if (event.key === 'Enter') keep();
+      if (event.key === 'Enter') keep.current();
     };
+    document.addEventListener('pointerdown', keepOnTap, { capture: true });
     document.addEventListener('keydown', keepOnEnter, { capture: true });
     return () => {
-      document.removeEventListener('pointerdown', keep, { capture: true });
+      document.removeEventListener('pointerdown', keepOnTap, { capture: true });
       document.removeEventListener('keydown', keepOnEnter, { capture: true });
     };
-  }, [query, isSettled, isBeside]);
+  }, []);
 }
 
 /** Whether the query has stood still for a moment. */
