@@ -30,12 +30,16 @@ interface Chunk {
   readonly imports?: readonly string[];
 }
 
-/** The app's own file, which the page asks for in code, and those that it imports. */
+/** The app's own files, which the page asks for in code, and those that they import. */
 function appFiles(outDir: string): string[] {
   const manifest = JSON.parse(readFileSync(join(outDir, '.vite/manifest.json'), 'utf8')) as Record<string, Chunk>;
-  const app = Object.values(manifest).find(({ name }) => name === 'app');
-  if (!app) throw new Error('The build has no file named app');
-  return [app, ...(app.imports ?? []).map((name) => manifest[name] as Chunk)].map(({ file }) => file);
+  const chunks = ['app', 'stage'].map((wanted) => {
+    const chunk = Object.values(manifest).find(({ name }) => name === wanted);
+    if (!chunk) throw new Error(`The build has no file named ${wanted}`);
+    return chunk;
+  });
+  const imported = chunks.flatMap(({ imports }) => imports ?? []).map((name) => manifest[name] as Chunk);
+  return [...new Set([...chunks, ...imported].map(({ file }) => file))];
 }
 
 function contentHash(path: string): string {

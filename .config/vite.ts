@@ -58,8 +58,9 @@ export default defineConfig({
       output: {
         codeSplitting: {
           groups: [
-            { name: 'doors', test: /\/src\/(opening|ui\/doors|ui\/turns)\.ts$|preload-helper|rolldown\/runtime/, priority: 1 },
-            { name: 'app', test: /\/src\/main\.tsx$/ },
+            { name: 'doors', test: /\/src\/(opening|ui\/doors|ui\/turns)\.ts$|preload-helper|rolldown\/runtime/, priority: 2 },
+            { name: 'app', test: /\/src\/main\.tsx$/, priority: 1 },
+            { name: 'stage', test: /\/src\/ui\/stage\.tsx$/ },
           ],
         },
       },

@@ -1,4 +1,3 @@
-import { type ComponentChild, render } from 'preact';
 import type { Deps } from './actions/deps.ts';
 import { startDemo } from './actions/start-demo.ts';
 import { writerOf } from './actions/who.ts';
@@ -12,13 +11,9 @@ import { openTexts } from './device/texts.ts';
 import { watchUpdates } from './device/updates.ts';
 import type { Day } from './domain/brand.ts';
 import { isProblem, problem } from './domain/problem.ts';
+import { breathe } from './store/breaths.ts';
 import { openKeeper } from './store/keeper.ts';
-import { App } from './ui/app.tsx';
-import { leaveDoors } from './ui/doors.ts';
-import { go } from './ui/router.ts';
-import { BrokenScreen } from './ui/screens/broken.tsx';
-import { earlyFronts } from './ui/screens/shelves.tsx';
-import { StudioProvider, studioOf } from './ui/studio.tsx';
+import { sayBroken } from './ui/doors.ts';
 import { untouched } from './ui/turns.ts';
 
 function today(): Day {
@@ -51,19 +46,13 @@ const copy = { texts, today };
 async function start(): Promise<void> {
   const root = document.getElementById('app');
   if (!root) return;
-  let clearEarly = (): void => undefined;
-  const draw = (screen: ComponentChild) => {
-    clearEarly();
-    clearEarly = () => undefined;
-    render(screen, root);
-    if (root.firstChild) leaveDoors();
-  };
   const opening = openSettings();
+  const staging = import('./ui/stage.tsx').then(({ stageIn }) => stageIn(root, copy));
   let who = (): string | undefined => undefined;
   void opening.then((opened) => {
     who = () => writerOf(opened);
   });
-  const [settings, keeper] = await Promise.all([
+  const [settings, keeper, stage] = await Promise.all([
     opening,
     openKeeper({
       name,
@@ -74,21 +63,19 @@ async function start(): Promise<void> {
       whenIdle,
       texts,
       rest: () => untouched(1000).then(() => new Promise<void>(whenIdle)),
-      early: (fronts) => {
-        clearEarly = earlyFronts(root, fronts) ?? clearEarly;
-        if (root.firstChild) leaveDoors();
-      },
+      early: async (fronts) => (await staging).early(fronts),
     }),
+    staging,
   ]);
   if (isProblem(keeper)) {
-    draw(<BrokenScreen problem={keeper} copy={copy} />);
+    stage.broken(keeper);
     return;
   }
   if (isDemo) {
-    if (keeper.shelf().entries === 0) draw(<p class="wait">Unpacking the demo studio, Tern Quay Foundry…</p>);
+    if (keeper.shelf().entries === 0) stage.wait('Unpacking the demo studio, Tern Quay Foundry…');
     const outcome = await startDemo(keeper);
     if (isProblem(outcome)) {
-      draw(<BrokenScreen problem={outcome} />);
+      stage.broken(outcome);
       return;
     }
   }
@@ -100,7 +87,7 @@ async function start(): Promise<void> {
     today,
     settings,
     drafts,
-    updates: watchUpdates(drafts.isHeld),
+    updates: watchUpdates(drafts.isHeld, whenIdle),
     install: watchInstall(),
     badge: isDemo ? () => undefined : setBadge,
     keeping,
@@ -108,27 +95,29 @@ async function start(): Promise<void> {
   };
   if (!isDemo) askOnceSomethingIsKept(deps);
   // A backup opened with the installed app; the opener takes it from there.
-  watchLaunchedFiles(() => go('#/backup?open=1'));
+  watchLaunchedFiles(() => stage.go('#/backup?open=1'));
   document.addEventListener('visibilitychange', () => {
     // A phone may throw the app out of memory as soon as it is not seen.
     if (document.visibilityState === 'visible') void keeper.catchUp();
     else void keeper.writeCopy();
   });
-  draw(
-    <StudioProvider studio={studioOf(deps)}>
-      <App />
-    </StudioProvider>,
-  );
+  // Each in a task of its own: together they would hold up whoever taps what is drawn already.
+  await breathe();
+  stage.ready(keeper.shelf());
+  await breathe();
+  stage.app(deps);
 }
 
 /** Whatever goes wrong on the way is said, with how to try again: a blank page says nothing. */
-start().catch((error: unknown) => {
-  const root = document.getElementById('app');
-  if (!root) return;
-  // A root of its own: what was half drawn into the other one cannot be drawn over.
-  const fresh = document.createElement('div');
-  root.replaceWith(fresh);
-  leaveDoors();
-  const says = `Something went wrong while opening (${String(error).slice(0, 160)}).`;
-  render(<BrokenScreen problem={problem(says, 'Everything saved before is untouched.')} copy={copy} />, fresh);
-});
+start()
+  .catch(async (error: unknown) => {
+    const root = document.getElementById('app');
+    if (!root) return;
+    // A root of its own: what was half drawn into the other one cannot be drawn over.
+    const fresh = document.createElement('div');
+    root.replaceWith(fresh);
+    const says = `Something went wrong while opening (${String(error).slice(0, 160)}).`;
+    const { stageIn } = await import('./ui/stage.tsx');
+    stageIn(fresh, copy).broken(problem(says, 'Everything saved before is untouched.'));
+  })
+  .catch(sayBroken);

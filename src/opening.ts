@@ -9,6 +9,8 @@ function openApp(): void {
   if (isOpened) return;
   isOpened = true;
   import('./main.tsx').catch(sayBroken);
+  // Fetched beside it; it is main.tsx that needs it, and says when it does not come.
+  import('./ui/stage.tsx').catch(() => undefined);
 }
 
 /** Whether the app was certainly never opened here. A page that the service worker answered for was, and need not ask. */

@@ -19,7 +19,7 @@ const table: Readonly<Record<string, { readonly parts: readonly string[]; readon
   'src/actions': { parts: ['src/actions', 'src/domain', 'src/store', 'src/device'], packages: [] },
   'src/views': { parts: ['src/views', 'src/domain', 'src/store', 'src/device'], packages: [] },
   'src/ui': { parts: ['src/ui', 'src/domain', 'src/actions', 'src/views'], packages: ['preact', '@preact/signals'] },
-  'src/opening.ts': { parts: ['src/main.tsx', 'src/ui/doors.ts', 'src/ui/turns.ts'], packages: [] },
+  'src/opening.ts': { parts: ['src/main.tsx', 'src/ui/stage.tsx', 'src/ui/doors.ts', 'src/ui/turns.ts'], packages: [] },
   sw: { parts: ['sw'], packages: ['workbox-core', 'workbox-precaching', 'workbox-routing'] },
 };
 

@@ -1,7 +1,7 @@
 import { demoPictures } from '../device/demo-pictures.ts';
 import { journalInSlices } from '../domain/journal.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
-import { inBreaths } from '../store/breaths.ts';
+import { breathe, inBreaths } from '../store/breaths.ts';
 import type { Keeper } from '../store/keeper.ts';
 
 const OFFLINE = problem(
@@ -16,6 +16,7 @@ export async function startDemo(keeper: Keeper): Promise<Problem | undefined> {
   if (!files) return OFFLINE;
   const journal = await inBreaths(journalInSlices(files.journal));
   if (isProblem(journal)) return journal;
+  await breathe();
   const kept = await keeper.keepPictures(demoPictures(files.pictures));
   if (kept) return kept;
   const joined = await keeper.join(journal.entries);

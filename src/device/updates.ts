@@ -23,7 +23,7 @@ export interface Updates {
  * then every tab reloads. What has been typed is safe: drafts are kept at every key stroke, and a tab that holds what could not be kept is
  * left as it is.
  */
-export function watchUpdates(isHeld: () => boolean): Updates {
+export function watchUpdates(isHeld: () => boolean, whenIdle: (job: () => void) => void): Updates {
   const listeners = new Set<() => void>();
   let newer: Newer = 'none';
   let isOwn = false;
@@ -32,6 +32,7 @@ export function watchUpdates(isHeld: () => boolean): Updates {
     for (const heard of listeners) heard();
   };
   const registered = register({
+    whenIdle,
     onWaiting: () => become('ready'),
     onTaken: () => {
       if (isOwn || !isHeld()) location.reload();
@@ -56,12 +57,13 @@ export function watchUpdates(isHeld: () => boolean): Updates {
 }
 
 interface Heard {
+  readonly whenIdle: (job: () => void) => void;
   readonly onWaiting: () => void;
   readonly onTaken: () => void;
 }
 
 /** Nothing where there are no service workers, or they are denied (a private window): the app then works as long as it is open. */
-async function register({ onWaiting, onTaken }: Heard): Promise<ServiceWorkerRegistration | undefined> {
+async function register({ whenIdle, onWaiting, onTaken }: Heard): Promise<ServiceWorkerRegistration | undefined> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return undefined;
   try {
     const before = await navigator.serviceWorker.getRegistration();
@@ -71,6 +73,8 @@ async function register({ onWaiting, onTaken }: Heard): Promise<ServiceWorkerReg
       if (!isFirst) onTaken();
       isFirst = false;
     });
+    // The worker fetches everything there is; the first screen goes first.
+    await new Promise<void>(whenIdle);
     const workbox = new Workbox('./sw.js');
     workbox.addEventListener('waiting', onWaiting);
     const registration = await workbox.register({ immediate: true });

@@ -27,7 +27,7 @@ export interface KeeperOptions {
   readonly bytes: (count: number) => Uint8Array;
   readonly by?: () => string | undefined;
   /** Told what the first screen showed last, before the shelf itself is read, unless a newer Mouldkeep wrote it. */
-  readonly early?: (fronts: unknown) => void;
+  readonly early?: (fronts: unknown) => unknown;
   /** Where a second copy of the journal is kept, in case the browser throws the database away. */
   readonly texts?: Texts | undefined;
   /** Waits until nobody taps or types: between pages of the second copy. */
@@ -110,10 +110,10 @@ export async function openKeeper(options: KeeperOptions): Promise<Keeper | Probl
 }
 
 /** Only a likeness of the first screen, so nothing that goes wrong with it stands in the way of opening. */
-async function tellEarly(db: MouldkeepDb, early: (fronts: unknown) => void): Promise<void> {
+async function tellEarly(db: MouldkeepDb, early: (fronts: unknown) => unknown): Promise<void> {
   try {
     const [guard, fronts] = await db.meta.bulkGet(['guard', 'recall:fronts']);
-    if (mayOpen(guard?.value)) early(fronts?.value);
+    if (mayOpen(guard?.value)) await early(fronts?.value);
   } catch {
     // The screen itself follows.
   }

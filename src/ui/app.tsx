@@ -13,6 +13,7 @@ import { ShelvesScreen } from './screens/shelves.tsx';
 import { spellings } from './spelling.ts';
 import { useDeps } from './studio.tsx';
 import { afterPaint } from './turns.ts';
+import { useNextTask } from './use-late.ts';
 import { useIsDesk, useToldHeight } from './use-size.ts';
 import { attentionSeen, useWatchAttention } from './watch-attention.ts';
 import { useWatchSmall } from './watch-small.ts';
@@ -137,8 +138,9 @@ function screenAt([name = '', first = '', second]: readonly string[]): Component
   }
 }
 
-/** The frame around the screens. A screen starts anew when its address changes. */
-export function App() {
+/** The frame around the screens, and first for itself, unless a likeness of the screen stood in its place. A screen starts anew when its address changes. */
+export function App({ isAtOnce }: { isAtOnce: boolean }) {
+  const hasScreen = useNextTask(isAtOnce);
   const deps = useDeps();
   const [hasEntered, setEntered] = useState(
     () => deps.isDemo || deps.keeper.shelf().entries > 0 || deps.settings.get<boolean>('entered') === true,
@@ -162,10 +164,10 @@ export function App() {
   if (!hasEntered && deps.keeper.shelf().entries === 0 && !arePassed(parts[0])) return <DoorsScreen onEntered={() => setEntered(true)} />;
   return (
     <div class="app" key={spellings.value}>
-      <Notices />
+      <Notices isBesideList={hasList} />
       <div class={hasList ? 'panes-space panes' : 'panes-space'}>
-        {hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
-        <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />
+        {hasScreen && hasList && <Pane key={listKey} here={list} isBeside isDesk screenAt={screenAt} />}
+        {hasScreen && <Pane key={key} here={here} isDesk={isDesk} screenAt={screenAt} />}
       </div>
       <ToastPart />
       <CountedBar />
@@ -175,10 +177,10 @@ export function App() {
   );
 }
 
-/** What stands above every screen. */
-function Notices() {
+/** What stands above every screen. Only a list beside another screen has to know how high it is. */
+function Notices({ isBesideList }: { isBesideList: boolean }) {
   const { isDemo } = useDeps();
-  const notices = useToldHeight<HTMLElement>('--notices-height');
+  const notices = useToldHeight<HTMLElement>('--notices-height', isBesideList);
   return (
     <aside ref={notices} class="app-notices" aria-label="Notices">
       {isDemo && (

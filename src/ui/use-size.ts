@@ -1,24 +1,41 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { afterPaint } from './turns.ts';
 
-/** Width of an element in px, followed as it changes; 0 until it stands. */
-export function useWidth<E extends HTMLElement>() {
+/**
+ * Width of an element in px, followed as it changes; what is expected until it stands. Where nothing is, the page without what needs it gets
+ * onto the glass first, unless it is to be measured at once.
+ */
+export function useWidth<E extends HTMLElement>({ expected = 0, isAtOnce = false } = {}) {
   const ref = useRef<E>(null);
-  const [width, setWidth] = useState(0);
+  const [width, setWidth] = useState(expected);
   useLayoutEffect(() => {
     const element = ref.current;
     if (!element) return undefined;
-    setWidth(element.clientWidth);
     const observer = new ResizeObserver(() => setWidth(element.clientWidth));
-    observer.observe(element);
-    return () => observer.disconnect();
+    let isOver = false;
+    const follow = () => {
+      if (isOver) return;
+      setWidth(element.clientWidth);
+      observer.observe(element);
+    };
+    if (isAtOnce || expected > 0) follow();
+    else afterPaint(follow);
+    return () => {
+      isOver = true;
+      observer.disconnect();
+    };
   }, []);
   return { ref, width };
 }
 
-/** Tells the page's styles how high an element is, in px: what is fixed or sticks beside it keeps clear of it. */
-export function useToldHeight<E extends HTMLElement>(name: `--${string}`) {
+/**
+ * Tells the page's styles how high an element is, in px, where somebody needs it: what is fixed or sticks beside it keeps clear of it. The
+ * whole page is styled anew for it.
+ */
+export function useToldHeight<E extends HTMLElement>(name: `--${string}`, isNeeded = true) {
   const ref = useRef<E>(null);
   useLayoutEffect(() => {
+    if (!isNeeded) return undefined;
     const page = document.documentElement.style;
     const watch = new ResizeObserver(() => page.setProperty(name, `${ref.current?.offsetHeight ?? 0}px`));
     if (ref.current) watch.observe(ref.current);
@@ -26,7 +43,7 @@ export function useToldHeight<E extends HTMLElement>(name: `--${string}`) {
       watch.disconnect();
       page.removeProperty(name);
     };
-  }, []);
+  }, [name, isNeeded]);
   return ref;
 }
 

@@ -3,6 +3,7 @@ import { isLivingMould } from '../domain/last-of-kind.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
 import { sizeBasis } from '../domain/size/basis.ts';
 import { smallerThanLabel } from '../domain/size/expected.ts';
+import { readyLearned } from '../domain/size/learn.ts';
 
 /** Moulds judged before others get their turn; one takes some tenths of a millisecond on a phone. */
 const SLICE = 10;
@@ -31,6 +32,7 @@ export function* smallCastings(shelf: Shelf): Generator<void, ReadonlySet<string
 }
 
 function* foundSmall(shelf: Shelf): Generator<void, ReadonlySet<string>> {
+  yield* readyLearned(shelf);
   const found = new Set<string>();
   let judged = 0;
   for (const mould of shelf.things.mould.values() as Iterable<Mould>) {

@@ -1,5 +1,6 @@
 import type { Kin } from '../lineage/kin.ts';
 import type { Shelf } from '../shelf.ts';
+import { through } from '../slices.ts';
 import { sizeBasis } from './basis.ts';
 import type { Reading } from './reading.ts';
 import { sameDimension } from './reading.ts';
@@ -131,8 +132,18 @@ export function learnedFrom(shelf: Shelf): Learned {
   return known.last.learned;
 }
 
+/** Makes `learnedFrom` ready, a slice at a time. */
+export function* readyLearned(shelf: Shelf): Generator<void, void> {
+  const basis = sizeBasis(shelf);
+  if (known.last?.basis !== basis) known.last = { basis, learned: yield* learnInSlices(shelf) };
+}
+
 /** The same without looking whether it was reckoned before. */
 export function learn(shelf: Shelf): Learned {
+  return through(learnInSlices(shelf));
+}
+
+function* learnInSlices(shelf: Shelf): Generator<void, Learned> {
   const learned = new Learned();
   const { master, injectedWax, casting } = shelf.things;
   for (const thing of [...master.values(), ...injectedWax.values(), ...casting.values()] as readonly Kin[]) {
@@ -140,6 +151,7 @@ export function learn(shelf: Shelf): Learned {
       if (!isPlausible(pair) || pair.steps.length === 0) continue;
       const caliper = (CALIPER_MM / pair.childMm) ** 2 + (CALIPER_MM / pair.parentMm) ** 2;
       learned.take(pair.steps, Math.log(pair.childMm / pair.parentMm), pair.steps.length * PIECE_SPREAD ** 2 + caliper);
+      yield;
     }
   }
   return learned;

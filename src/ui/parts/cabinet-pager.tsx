@@ -17,14 +17,20 @@ interface CabinetPagerProps {
   picked: string;
   onPick: (id: string) => void;
   onTurn: (id: string) => void;
+  /** Cabinets are drawn together with what stands around them. */
+  isAtOnce?: boolean;
 }
 
 /** Share of the window's height that a cabinet may take before it is drawn smaller. */
 const HEIGHT_SHARE = 0.66;
 
+/** How wide the last one stood, px: the next is most likely as wide, and need not be drawn without its cabinets first. */
+let lastWidth = 0;
+
 /** Cabinets side by side: swiped, or chosen by name. */
-export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTurn }: CabinetPagerProps) {
-  const { ref, width } = useWidth<HTMLDivElement>();
+export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTurn, isAtOnce = false }: CabinetPagerProps) {
+  const { ref, width } = useWidth<HTMLDivElement>({ expected: lastWidth, isAtOnce });
+  if (width > 0) lastWidth = width;
   const settling = useRef<ReturnType<typeof setTimeout>>(undefined);
   const ids = fronts.cabinets.map(({ id }): string => id);
   const at = ids.indexOf(current);

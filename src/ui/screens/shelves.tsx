@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Shelf } from '../../domain/shelf.ts';
 import { isBeginning } from '../../views/first-steps.ts';
 import { type CabinetFront, FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
 import { usePane } from '../pane.tsx';
@@ -179,6 +180,14 @@ const REMEMBER_MS = 1500;
 /** What was remembered of last time, as long as nothing newer is known. */
 let early: Fronts | undefined;
 
+/** Whether an address is that of the shelves. */
+const isShelves = ([name]: readonly string[]) => name === undefined || name === 'shelves';
+
+/** Reckons what the first screen is going to show, so that drawing it is a shorter task. */
+export function readyFronts(shelf: Shelf): void {
+  if (!early && isShelves(route.value.parts)) frontsOf(shelf, marksSeen());
+}
+
 /**
  * Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. It stands on a
  * stage of its own, so that whatever goes wrong with it, the app can be drawn. Gives how to clear it away; undefined when nothing was drawn.
@@ -186,7 +195,7 @@ let early: Fronts | undefined;
 export function earlyFronts(root: HTMLElement, remembered: unknown): (() => void) | undefined {
   const { parts } = route.value;
   const { shape, fronts } = (remembered ?? {}) as { readonly shape?: number; readonly fronts?: Fronts };
-  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || (parts.length > 0 && parts[0] !== 'shelves')) return undefined;
+  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || !isShelves(parts)) return undefined;
   const stage = document.createElement('div');
   root.replaceChildren(stage);
   try {
@@ -220,6 +229,7 @@ function EarlyShelves({ fronts, asked }: { fronts: Fronts; asked: string }) {
                 picked={drawer}
                 onPick={(id) => go(to(route.value.parts, { drawer: id, open: 'yes' }))}
                 onTurn={turn}
+                isAtOnce
               />
             </div>
           </div>
