@@ -54,6 +54,22 @@ function importFaults(path: string, text: string): string[] {
   });
 }
 
+/** Files that reach themselves by way of what they import, type-only imports included. */
+function circles(all: readonly { readonly path: string; readonly text: string }[]): string[] {
+  const imports = new Map(
+    all.map(({ path, text }) => [path, findImports(text).map(({ specifier }) => posix.join(dirname(path), specifier))] as const),
+  );
+  const reached = (from: string, seen = new Set<string>()): ReadonlySet<string> => {
+    for (const next of imports.get(from) ?? []) {
+      if (seen.has(next)) continue;
+      seen.add(next);
+      reached(next, seen);
+    }
+    return seen;
+  };
+  return [...imports.keys()].filter((path) => reached(path).has(path));
+}
+
 /** Every place in comment-free code where something stands that must not. */
 function found(path: string, text: string, banned: RegExp): string[] {
   const code = withoutComments(text);
@@ -80,6 +96,17 @@ describe('what may import what', () => {
     ['src/odd/a.ts', '', 'src/odd/a.ts belongs to no part of the app'],
   ])('%s may not say: %s', (path, text, fault) => {
     expect(importFaults(path, text)).toEqual([fault]);
+  });
+
+  test('no file imports itself by way of others', () => {
+    expect(circles(sources)).toEqual([]);
+  });
+
+  test('a circle would be found', () => {
+    const one = { path: 'src/domain/a.ts', text: "import { b } from './csv/b.ts';" };
+    const other = { path: 'src/domain/csv/b.ts', text: "export type { A } from '../a.ts';" };
+    expect(circles([one, other])).toEqual([one.path, other.path]);
+    expect(circles([one])).toEqual([]);
   });
 
   test('neither comments nor strings are taken for imports', () => {

@@ -1,12 +1,9 @@
 import { type Problem, problem } from '../domain/problem.ts';
 import type { Sighting } from '../domain/sighting.ts';
 import type { LabelPicture } from '../worker/protocol.ts';
-import { openPlatformReader } from './platform-reader.ts';
+import { type Decode, openPlatformReader } from './platform-reader.ts';
 
 export type { LabelPicture };
-
-/** The QR symbols in a picture. A thorough look takes longer. */
-export type Decode = (picture: LabelPicture, isThorough: boolean) => Promise<readonly Sighting[]>;
 
 export interface Decoder {
   /** Loads what reads labels, so that the first look does not wait for it. */

@@ -1,7 +1,7 @@
 import wasmUrl from 'zxing-wasm/reader/zxing_reader.wasm?url';
 import type { Sighting } from '../domain/sighting.ts';
 import type { LookReply, LookRequest } from '../worker/protocol.ts';
-import type { Decode } from './decode.ts';
+import type { Decode } from './platform-reader.ts';
 
 /** Enough for the decoder to go through its ways once, px. */
 const FIRST_SIDE = 64;

@@ -1,5 +1,8 @@
 import type { Point, Sighting } from '../domain/sighting.ts';
-import type { Decode, LabelPicture } from './decode.ts';
+import type { LabelPicture } from '../worker/protocol.ts';
+
+/** The QR symbols in a picture. A thorough look takes longer. */
+export type Decode = (picture: LabelPicture, isThorough: boolean) => Promise<readonly Sighting[]>;
 
 interface Detected {
   readonly rawValue: string;

@@ -16,12 +16,10 @@ import type {
 } from './brand.ts';
 import { parseEntryId } from './clock.ts';
 import { METALS, SIZE_MAX } from './design.ts';
-import { withinReason } from './entry-reason.ts';
 import { CASTING_FAULTS, MOULD_FAULTS, WAX_FAULTS } from './fault.ts';
 import {
   type Check,
   type Checks,
-  clearable,
   day,
   type FieldsOf,
   listOf,
@@ -36,14 +34,14 @@ import {
   text,
   whole,
 } from './field.ts';
-import { type Changes, FIELDS, type Fields } from './fields.ts';
+import type { Changes, Fields } from './fields.ts';
 import { GRADES } from './grade.ts';
 import { WAX_STATES } from './injected-wax.ts';
 import { INJECTION_FIELDS } from './mould.ts';
-import { NOUNS, type Noun } from './noun.ts';
-import { isProblem, type Problem, problem, quoted } from './problem.ts';
+import type { Noun } from './noun.ts';
+import type { Problem } from './problem.ts';
 import { RETIREMENTS } from './retirement.ts';
-import { STUDIO_FIELDS } from './studio.ts';
+import type { STUDIO_FIELDS } from './studio.ts';
 
 /** Everything that can happen in the studio. */
 export const ENTRY_KINDS = [
@@ -90,17 +88,17 @@ export const FLAG_KINDS = [
 export type FlagKind = (typeof FLAG_KINDS)[number];
 
 const PIECES_MAX = 1_000_000;
-const pieces = whole(0, PIECES_MAX);
+export const pieces = whole(0, PIECES_MAX);
 const somePieces = whole(1, PIECES_MAX);
-const grams = number<Grams>(0, 10_000_000);
+export const grams = number<Grams>(0, 10_000_000);
 const note = text(NOTE_MAX);
-const thing = ref<ThingId>();
+export const thing = ref<ThingId>();
 
 /** Pictures one entry may name. */
 export const PICTURES_MAX = 40;
 
 /** What every entry carries: its id, the day it happened, and perhaps who, why and with which pictures. */
-const COMMON = {
+export const COMMON = {
   id: parseEntryId as Check<EntryId>,
   on: day,
   by: text(NAME_MAX),
@@ -132,7 +130,7 @@ const INSPECTED = { of: thing, grade: oneOf(GRADES), faults: listOf(oneOf(MOULD_
 const LOTS = listOf(shape({ from: ref<InjectedWaxId>(), pieces: somePieces }, ['from', 'pieces']), 200);
 
 /** Fields of each kind besides the common ones, and which of them must be there. `recorded` and `corrected` are checked apart, by noun. */
-const KINDS = {
+export const KINDS = {
   moved: {
     checks: { things: listOf(thing, 2000), to: ref<PlaceId>(), until: day, usual: oneOf(['kept', 'changed']) },
     needed: ['things', 'to'],
@@ -237,64 +235,3 @@ export type EntryOf<K extends EntryKind> = K extends 'recorded'
 export type Entry = { [K in EntryKind]: EntryOf<K> }[EntryKind];
 /** An entry before it has its id, as a plan makes it. */
 export type Draft<E extends Entry = Entry> = E extends Entry ? Omit<E, 'id' | 'step'> : never;
-
-const plainChecks = new Map<string, Check<object>>(
-  Object.entries(KINDS).map(([kind, { checks, needed }]) => [
-    kind,
-    shape<Checks, string>({ kind: oneOf([kind]), ...COMMON, ...checks }, ['kind', 'id', 'on', ...needed]),
-  ]),
-);
-
-const asideCheck: Check<object> = recordOf(FLAG_KINDS, (raw) => (raw === null ? null : day(raw)));
-
-function recordedCheck(noun: Noun): Check<object> {
-  return shape<Checks, string>(
-    { kind: oneOf(['recorded']), ...COMMON, noun: oneOf([noun]), fields: shape(FIELDS[noun] as Checks), at: ref<PlaceId>(), pieces, grams },
-    ['kind', 'id', 'on', 'noun', 'fields'],
-  );
-}
-
-function correctedCheck(noun: Noun): Check<object> {
-  return shape<Checks, string>(
-    {
-      kind: oneOf(['corrected']),
-      ...COMMON,
-      noun: oneOf([noun]),
-      of: thing,
-      fields: clearable(FIELDS[noun] as Checks),
-      aside: asideCheck,
-      without: listOf(sha256, PICTURES_MAX),
-      first: sha256,
-    },
-    ['kind', 'id', 'on', 'noun', 'of', 'fields'],
-  );
-}
-
-const recordedChecks = new Map<string, Check<object>>(NOUNS.map((noun) => [noun, recordedCheck(noun)]));
-const correctedChecks = new Map<string, Check<object>>(NOUNS.map((noun) => [noun, correctedCheck(noun)]));
-correctedChecks.set(
-  'studio',
-  shape<Checks, string>({ kind: oneOf(['corrected']), ...COMMON, noun: oneOf(['studio']), fields: shape(STUDIO_FIELDS) }, [
-    'kind',
-    'id',
-    'on',
-    'noun',
-    'fields',
-  ]),
-);
-
-/** Reads one entry from a backup, another device or a stored page. Anything unknown, missing or out of range is a Problem. */
-export function parseEntry(raw: unknown): Entry | Problem {
-  if (typeof raw !== 'object' || raw === null) return problem('An entry has to be a record.');
-  const { kind, noun } = raw as { kind?: unknown; noun?: unknown };
-  const check =
-    kind === 'recorded'
-      ? recordedChecks.get(noun as string)
-      : kind === 'corrected'
-        ? correctedChecks.get(noun as string)
-        : plainChecks.get(kind as string);
-  if (!check) return problem(`There is no entry of the kind ${quoted(kind)}${noun === undefined ? '' : ` for ${quoted(noun)}`}.`);
-  const entry = check(raw);
-  if (isProblem(entry)) return { ...entry, ...problem(`Entry ${quoted((raw as { id?: unknown }).id)}, ${quoted(kind)}: ${entry.says}`) };
-  return withinReason(entry as Entry);
-}

@@ -1,9 +1,9 @@
 import type { Day, ThingId } from './brand.ts';
 import { addDays } from './day.ts';
 import { FLAG_KINDS, type FlagKind } from './entry.ts';
-import type { UsualRejects } from './flag-rejects.ts';
 import type { Thing } from './shelf.ts';
 import type { StudioFields } from './studio.ts';
+import type { UsualRejects } from './usual-rejects.ts';
 
 /** How pressing something is, least first: good to know, before long, now. */
 export const LEVELS = ['note', 'soon', 'act'] as const;

@@ -1,5 +1,6 @@
 import type { EntryId } from './brand.ts';
-import { type Entry, parseEntry } from './entry.ts';
+import type { Entry } from './entry.ts';
+import { parseEntry } from './parse-entry.ts';
 import { isProblem, type Problem, problem, quoted } from './problem.ts';
 import { through } from './slices.ts';
 

@@ -1,6 +1,7 @@
 import { Dexie } from 'dexie';
 import type { EntryId } from '../domain/brand.ts';
-import { type Entry, parseEntry } from '../domain/entry.ts';
+import type { Entry } from '../domain/entry.ts';
+import { parseEntry } from '../domain/parse-entry.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import type { MouldkeepDb, TailRow } from './schema.ts';
 import type { ShelfMark } from './shelf-rows.ts';

@@ -1,6 +1,7 @@
 import type { EntryId } from '../domain/brand.ts';
-import { type Entry, parseEntry } from '../domain/entry.ts';
+import type { Entry } from '../domain/entry.ts';
 import { inOrder } from '../domain/fold.ts';
+import { parseEntry } from '../domain/parse-entry.ts';
 import { isProblem } from '../domain/problem.ts';
 import { GENERATION, type MouldkeepDb, RESCUED } from './schema.ts';
 import { joinJournal } from './seal.ts';

@@ -2,11 +2,11 @@ import type { Day, PlaceId } from '../domain/brand.ts';
 import { FLAG_KINDS, type FlagKind } from '../domain/entry.ts';
 import { piecesByPlace, STANDING } from '../domain/filling.ts';
 import { type Flag, LEVELS, type Level, RANKS, type Rules, rulesOf } from '../domain/flag.ts';
-import { usualRejects } from '../domain/flag-rejects.ts';
 import { flagsOf, lookAt, plainFlags } from '../domain/flags.ts';
 import { RUBBERS } from '../domain/mould.ts';
 import { type Shelf, thingOf } from '../domain/shelf.ts';
 import { SI_UNITS, type Units } from '../domain/units.ts';
+import { usualRejects } from '../domain/usual-rejects.ts';
 import { FLAGGED, flagsOfNoun, type NounFlags } from './attention-noun.ts';
 import type { PlaceMark } from './fronts.ts';
 

@@ -2,8 +2,9 @@ import type { Day, MouldId } from '../domain/brand.ts';
 import type { WaxFault } from '../domain/fault.ts';
 import { FAULT_CAUSES } from '../domain/fault-causes.ts';
 import { rulesOf } from '../domain/flag.ts';
-import { flagOnRejects, usualFor } from '../domain/flag-rejects.ts';
+import { flagOnRejects } from '../domain/flag-rejects.ts';
 import type { Mould, Shelf } from '../domain/shelf.ts';
+import { usualFor } from '../domain/usual-rejects.ts';
 
 /** Said after a run when a mould spoils more than it used to: what to try first. Empty when all is as ever. */
 export function driftSays(shelf: Shelf, id: MouldId, today: Day): string {

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Day } from '../../src/domain/brand.ts';
-import { type Entry, parseEntry } from '../../src/domain/entry.ts';
+import type { Entry } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
+import { parseEntry } from '../../src/domain/parse-entry.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import type { Thing } from '../../src/domain/shelf.ts';
 

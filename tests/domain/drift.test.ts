@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ALARM, driftAfter, OWN_WAXES, runsToFalseAlarm, signAgainst } from '../../src/domain/drift.ts';
-import { usualRejects } from '../../src/domain/flag-rejects.ts';
 import type { Drift } from '../../src/domain/shelf.ts';
+import { usualRejects } from '../../src/domain/usual-rejects.ts';
 import { aMould, aShelf, day } from '../support/builders.ts';
 import { chance } from '../support/chance.ts';
 import { waxesOf } from '../support/made-up-runs.ts';

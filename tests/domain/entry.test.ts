@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { ENTRY_KINDS, type Entry, parseEntry } from '../../src/domain/entry.ts';
+import { ENTRY_KINDS, type Entry } from '../../src/domain/entry.ts';
 import { FIELDS } from '../../src/domain/fields.ts';
 import { NOUNS } from '../../src/domain/noun.ts';
+import { parseEntry } from '../../src/domain/parse-entry.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import { idAt } from '../support/builders.ts';
 import { aFailed, aJournal, anInjected, aRecorded, aWithdrawn, SOME } from '../support/entry-builders.ts';

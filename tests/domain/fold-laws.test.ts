@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { EntryId } from '../../src/domain/brand.ts';
-import { ENTRY_KINDS, type Entry, type EntryOf, parseEntry } from '../../src/domain/entry.ts';
+import { ENTRY_KINDS, type Entry, type EntryOf } from '../../src/domain/entry.ts';
 import { foldAll, foldOn, inForce, inOrder } from '../../src/domain/fold.ts';
 import { NOUNS } from '../../src/domain/noun.ts';
+import { parseEntry } from '../../src/domain/parse-entry.ts';
 import { contentsOf, EMPTY_SHELF } from '../../src/domain/shelf.ts';
 import { histories, idAfter } from '../support/histories.ts';
 import { plainShelf, plainSum } from '../support/plain-shelf.ts';

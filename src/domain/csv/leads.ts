@@ -2,7 +2,7 @@ import { fold } from '../folding.ts';
 import type { KnownNoun } from './known.ts';
 import { type Named, readNamed } from './named.ts';
 import { draftIndex } from './plan.ts';
-import type { Planning } from './plan-row.ts';
+import type { Planning } from './planning.ts';
 import type { Found } from './register.ts';
 import type { RowCells } from './row-cells.ts';
 import type { Target } from './targets.ts';

@@ -1,7 +1,7 @@
 import type { Code } from '../brand.ts';
 import { findPeriods } from './leads.ts';
 import { draftIndex, type RowPlan } from './plan.ts';
-import { exists, type Planning, unreadable } from './plan-row.ts';
+import { exists, type Planning, unreadable } from './planning.ts';
 import type { RowCells } from './row-cells.ts';
 import { retiredDraft } from './side-drafts.ts';
 import type { Row } from './table.ts';

@@ -4,7 +4,7 @@ import { segments } from './find-place.ts';
 import { findPeriods } from './leads.ts';
 import { draftIndex, type RowPlan } from './plan.ts';
 import { planCodedPlace } from './plan-coded-place.ts';
-import { exists, type Planning, unreadable } from './plan-row.ts';
+import { exists, type Planning, unreadable } from './planning.ts';
 import type { RowCells } from './row-cells.ts';
 import { retiredDraft } from './side-drafts.ts';
 import type { Row } from './table.ts';

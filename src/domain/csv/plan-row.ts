@@ -2,33 +2,14 @@ import type { Code } from '../brand.ts';
 import { nounOfCode, parseCode } from '../label.ts';
 import { isProblem } from '../problem.ts';
 import { aName, badName } from './bad-name.ts';
-import type { PlaceFinder } from './find-place.ts';
 import type { KnownThing } from './known.ts';
 import { Leads } from './leads.ts';
-import type { Matcher } from './matcher.ts';
 import { draftIndex, type RowPlan } from './plan.ts';
 import { planPlace } from './plan-place.ts';
-import type { Register } from './register.ts';
+import { exists, type Planning, placed, unreadable } from './planning.ts';
 import type { RowCells } from './row-cells.ts';
 import { sideDrafts } from './side-drafts.ts';
 import type { Row } from './table.ts';
-import type { Target } from './targets.ts';
-
-export interface Planning {
-  readonly target: Target;
-  readonly register: Register;
-  readonly places: PlaceFinder;
-  readonly matcher: Matcher;
-  /** Label codes met in the list, and on which line. */
-  readonly codes: Map<string, number>;
-  /** Known things by id, for saying where they stand. */
-  readonly byId: ReadonlyMap<string, KnownThing>;
-}
-
-export function unreadable(row: Row, says: readonly string[]): RowPlan {
-  const title = row.cells.map((cell) => cell.trim()).find((cell) => cell !== '') ?? '';
-  return { line: row.line, state: 'unreadable', take: false, title: title.slice(0, 60), says, drafts: [], cells: row.cells };
-}
 
 /** What becomes of a row whose cells are read. */
 export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan {
@@ -91,22 +72,6 @@ export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan 
     take = name === undefined;
   }
   return { line: row.line, state: doubts.length > 0 ? 'doubtful' : 'new', take, title, says: [...doubts, ...leads.says], drafts };
-}
-
-export function exists(planning: Planning, row: Row, title: string, thing: KnownThing): RowPlan {
-  return {
-    line: row.line,
-    state: 'exists',
-    take: false,
-    title,
-    says: [`It is on the shelf already${placed(planning, thing)}; nothing is changed.`],
-    drafts: [],
-  };
-}
-
-function placed({ byId }: Planning, thing: KnownThing): string {
-  const place = thing.at === undefined ? undefined : byId.get(thing.at)?.name;
-  return place === undefined ? '' : `, in ${place}`;
 }
 
 /** The studio's own number and the name, as the one name a thing goes by; beside a label code the name is as it is written. */

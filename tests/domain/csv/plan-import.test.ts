@@ -3,8 +3,9 @@ import { describe, expect, test } from 'vitest';
 import type { PlanDraft } from '../../../src/domain/csv/plan.ts';
 import { sampleList } from '../../../src/domain/csv/sample.ts';
 import { TARGETS } from '../../../src/domain/csv/targets.ts';
-import { type Entry, parseEntry } from '../../../src/domain/entry.ts';
+import type { Entry } from '../../../src/domain/entry.ts';
 import { foldAll, foldOn } from '../../../src/domain/fold.ts';
+import { parseEntry } from '../../../src/domain/parse-entry.ts';
 import { EMPTY_SHELF, type Shelf } from '../../../src/domain/shelf.ts';
 import { entriesOfPlan, importDesk, planOf, tableOf } from '../../support/import.ts';
 
