@@ -9,6 +9,8 @@ import { titleOf } from './title.ts';
 export interface SearchDocument {
   readonly thing: Thing;
   readonly title: string;
+  /** The title with its numbers as long as one another, so that Heron 2 comes before Heron 10. */
+  readonly order: string;
   /** Failed or taken out of use: listed last. */
   readonly isSpent: boolean;
   /** Words of its title and of its own record. */
@@ -70,6 +72,7 @@ export function makePart(
   return { noun, documents, spent, ...byWord(lexicon.words.length) };
 }
 
+const ORDER_DIGITS = 6;
 const documentOf = new WeakMap<Thing, SearchDocument>();
 
 /** The words of a thing that did not change, nor its title, are not read again. */
@@ -79,7 +82,8 @@ function documentFor(shelf: Shelf, thing: Thing, lexicon: Lexicon): SearchDocume
   if (known?.title === title) return known;
   const own: number[] = [];
   for (const text of ownTexts(thing)) own.push(...lexicon.numbersOf(text));
-  const document = { thing, title, isSpent: isSpent(thing), titled: lexicon.numbersOf(title), own };
+  const order = title.replace(/\d+/g, (digits) => digits.padStart(ORDER_DIGITS, '0'));
+  const document = { thing, title, order, isSpent: isSpent(thing), titled: lexicon.numbersOf(title), own };
   documentOf.set(thing, document);
   return document;
 }

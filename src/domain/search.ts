@@ -148,8 +148,8 @@ function standing(part: SearchPart, hits: Hits): Standing {
 /** The first `most` by title (of the same title, as they were recorded) of those of one standard, without sorting all of them. */
 function firstByTitle({ part, hits, standards }: Standing, standard: number, most: number): SearchDocument[] {
   const top: number[] = [];
-  const title = (document: number) => (part.documents[document] as SearchDocument).title;
-  const isAfter = (a: number, b: number) => title(a) > title(b) || (a > b && title(a) === title(b));
+  const order = (document: number) => (part.documents[document] as SearchDocument).order;
+  const isAfter = (a: number, b: number) => order(a) > order(b) || (a > b && order(a) === order(b));
   for (let at = 0; at < standards.length; at++) {
     if (standards[at] !== standard) continue;
     const document = hits.documents[at] as number;

@@ -1,5 +1,7 @@
+import type { PlaceId } from '../domain/brand.ts';
 import { piecesByPlace, STANDING } from '../domain/filling.ts';
 import { sayMass } from '../domain/measure-words.ts';
+import { placesWithin } from '../domain/nesting.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
@@ -9,7 +11,7 @@ export function detailOf(shelf: Shelf, thing: Thing, units?: Units): readonly st
   const parts: (string | undefined)[] = [thing.noun === 'place' ? (thing.kind ?? 'place') : NOUN_WORD[thing.noun]];
   if (thing.noun === 'place' || thing.noun === 'design')
     parts.push(...(thing.periods ?? []).map((id) => shelf.things.period.get(id)?.name));
-  if (thing.noun === 'place') parts.push(pieces(STANDING.reduce((sum, noun) => sum + (piecesByPlace(shelf, noun).get(thing.id) ?? 0), 0)));
+  if (thing.noun === 'place') parts.push(piecesWithin(shelf, thing.id));
   if ('size' in thing && thing.size && !titleOf(shelf, thing).includes(thing.size)) parts.push(thing.size);
   if (thing.noun === 'injectedWax') parts.push(thing.state);
   if (thing.noun === 'injectedWax' || thing.noun === 'casting' || thing.noun === 'want') parts.push(pieces(thing.pieces ?? 0));
@@ -17,6 +19,14 @@ export function detailOf(shelf: Shelf, thing: Thing, units?: Units): readonly st
   if (thing.noun === 'master') parts.push(thing.kind);
   if (thing.noun === 'wax') parts.push(sayMass(thing.grams, units));
   return parts.filter((part) => part !== undefined && part !== '') as string[];
+}
+
+/** Of what stands in a place and in the places inside it: a cabinet's pieces lie in its drawers. */
+function piecesWithin(shelf: Shelf, id: PlaceId): string {
+  const within = placesWithin(shelf, id);
+  const sumOf = (tally: ReadonlyMap<PlaceId, number>) => within.reduce((sum, each) => sum + (tally.get(each) ?? 0), 0);
+  const count = STANDING.reduce((sum, noun) => sum + sumOf(piecesByPlace(shelf, noun)), 0);
+  return count === 0 ? 'empty' : pieces(count);
 }
 
 function pieces(count: number): string {

@@ -155,12 +155,17 @@ function things(of: Shelf): Thing[] {
   return Object.values(of.things).flatMap((map) => [...map.values()]);
 }
 
+test('what is numbered is listed as one counts', () => {
+  const herons = ['Heron 10', 'Heron 2', 'Heron 1', 'Heron 2b'].map((name) => aMould({ name }));
+  expect(titles('heron', aShelf(herons))).toEqual(['Heron 1', 'Heron 2', 'Heron 2b', 'Heron 10']);
+});
+
 test('more are counted than are listed', () => {
   const many = aShelf(Array.from({ length: 70 }, (_, at) => aMaster({ name: `Finial ${70 - at}` })));
   const index = searchIndexOf(many);
   const found = best(index, search(index, ['finial']), 3);
   expect(found.count).toBe(70);
-  expect(found.documents.map(({ title }) => title)).toEqual(['Finial 1', 'Finial 10', 'Finial 11']);
+  expect(found.documents.map(({ title }) => title)).toEqual(['Finial 1', 'Finial 2', 'Finial 3']);
 });
 
 test.each([

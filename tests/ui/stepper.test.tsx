@@ -46,6 +46,7 @@ describe('a number typed into a stepper', () => {
   it.each([
     ['12o', '“12o” is no whole number. 3 is kept.'],
     ['2,5', '“2,5” is no whole number. 3 is kept.'],
+    ['−4', '2 is the least. 3 is kept.'],
     ['1', '2 is the least. 3 is kept.'],
     ['101', '100 is the most. 3 is kept.'],
   ])('“%s” is refused with a word beside it, and what counts is shown once it is left', async (typed, says) => {

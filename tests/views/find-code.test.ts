@@ -46,6 +46,8 @@ describe('what a label can be put on', () => {
 
   it('is every thing of its kind in use, those without a label first', () => {
     expect(labelCandidates(shelf, third, '').shown.map(({ thing }) => thing.id)).toEqual(['m3', 'm2', 'm1']);
+    const numbered = aShelf([mould('m10', 'Owl 10'), mould('m2', 'Owl 2')]);
+    expect(labelCandidates(numbered, third, '').shown.map(({ thing }) => thing.id)).toEqual(['m2', 'm10']);
     expect(labelCandidates(shelf, 'P0000000' as Code, '').shown.map(({ thing }) => thing.id)).toEqual(['p1']);
   });
 

@@ -90,8 +90,9 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
 
 /** The number typed, or what is wrong with it. */
 function readCount(text: string, low: number, high: number): number | string {
-  if (!/^\d+$/.test(text.trim())) return `“${text.trim()}” is no whole number.`;
-  const count = Number(text);
+  const written = text.trim().replace('−', '-');
+  if (!/^-?\d+$/.test(written)) return `“${text.trim()}” is no whole number.`;
+  const count = Number(written);
   if (count < low) return `${low} is the least.`;
   return count > high ? `${high.toLocaleString('en-GB')} is the most.` : count;
 }
