@@ -12,15 +12,14 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
     const { shots, good, wax, injector, waxC, pressureKpa, holdS, on } = entry;
     const run = { on, good, rejects, ...defined({ wax, injector, waxC, pressureKpa, holdS }) } as Run;
     const drift = driftAfter(mould, run);
-    if (!drift && mould.drift) clear(bench.edit(mould), 'drift');
-    change(bench, mould, {
-      shots: mould.shots + shots,
-      good: mould.good + good,
-      rejects: mould.rejects + rejects,
-      runs: withRun(mould.runs ?? [], run),
-      ...(rejects > 0 ? { byFault: sums(mould.byFault, entry.rejects) } : {}),
-      ...(drift ? { drift } : {}),
-    });
+    const mine = bench.edit(mould);
+    mine['shots'] = mould.shots + shots;
+    mine['good'] = mould.good + good;
+    mine['rejects'] = mould.rejects + rejects;
+    mine['runs'] = withRun(mould.runs ?? [], run);
+    if (rejects > 0) mine['byFault'] = sums(mould.byFault, entry.rejects);
+    if (drift) mine['drift'] = drift;
+    else clear(mine, 'drift');
   }
   if (entry.wax && entry.grams) useWax(bench, entry.wax, entry.grams, entry.on);
   if (entry.good === 0) return;
@@ -42,13 +41,16 @@ function useWax(bench: Bench, id: string, grams: number, on: Day): void {
   const wax = bench.of('wax', id);
   if (!wax) return;
   const month = on.slice(0, 7);
-  const before = wax.used ?? {};
-  let used = sums(before, { [month]: grams });
-  if (!(month in before)) {
+  let used: Record<string, number> = { ...wax.used };
+  const before = used[month];
+  used[month] = (before ?? 0) + grams;
+  if (before === undefined) {
     const months = Object.keys(used).sort().slice(-MONTHS_KEPT);
     used = Object.fromEntries(months.map((each) => [each, used[each] as number]));
   }
-  change(bench, wax, { grams: wax.grams - grams, used });
+  const mine = bench.edit(wax);
+  mine['grams'] = wax.grams - grams;
+  mine['used'] = used;
 }
 
 function addPieces(bench: Bench, id: string, pieces: number): void {

@@ -18,8 +18,9 @@ export const SLICE = 500;
 export function* applyInSlices(base: Shelf, entries: readonly Entry[]): Generator<void, Shelf> {
   if (entries.length === 0) return base;
   const bench = new Bench(base);
-  for (const [i, entry] of entries.entries()) {
+  for (let i = 0; i < entries.length; i++) {
     if (i > 0 && i % SLICE === 0) yield;
+    const entry = entries[i] as Entry;
     applyOne(bench, entry);
     if (entry.pictures) addPictures(bench, entry);
   }

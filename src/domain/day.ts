@@ -1,15 +1,22 @@
-import { formatISO, isValid, parseISO, addDays as plusDays } from 'date-fns';
+import { formatISO, parseISO, addDays as plusDays } from 'date-fns';
 import type { Day } from './brand.ts';
 import { type Problem, problem, quoted } from './problem.ts';
 
-const SHAPE = /^(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
+const SHAPE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
 
 /** A calendar day that exists, written `YYYY-MM-DD`. */
 export function parseDay(raw: unknown): Day | Problem {
-  const parts = typeof raw === 'string' ? SHAPE.exec(raw) : null;
   // Every month has 28 days, which spares most entries of a journal the calendar.
-  if (parts && (Number(parts[3]) <= 28 || isValid(parseISO(raw as string)))) return raw as Day;
+  if (typeof raw === 'string' && SHAPE.test(raw) && (raw.slice(8) <= '28' || Number(raw.slice(8)) <= daysIn(raw))) return raw as Day;
   return problem(`${quoted(raw)} is not a day that exists (YYYY-MM-DD).`);
+}
+
+/** Days in the month of a day. Reckoned here: parsing 10,000 days took longer than reading what they are of. */
+function daysIn(day: string): number {
+  const year = Number(day.slice(0, 4));
+  const month = day.slice(5, 7);
+  if (month === '02') return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;
+  return ['04', '06', '09', '11'].includes(month) ? 30 : 31;
 }
 
 export function addDays(day: Day, days: number): Day {

@@ -102,19 +102,24 @@ export function shape<C extends Checks, N extends keyof C & string = never>(
   checks: C,
   needed: readonly N[] = [],
 ): Check<FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> }> {
-  const known = new Map(Object.entries(checks));
+  const known = new Map(
+    Object.entries(checks).map(([key, check]) => [key, { check, isNeeded: (needed as readonly string[]).includes(key) }]),
+  );
   return (raw) => {
     if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return problem(`${quoted(raw)} is not a record.`);
     let out: Record<string, unknown> | undefined;
-    for (const key of Object.keys(raw)) {
-      const check = known.get(key);
-      if (!check) return problem(`“${key.slice(0, 40)}” is not a field known here.`);
+    let missing = needed.length;
+    // Twice as quick as going through a list of the keys: 100,000 entries have a million of them.
+    for (const key in raw) {
+      const field = known.get(key);
+      if (!field) return problem(`“${key.slice(0, 40)}” is not a field known here.`);
       const each = (raw as Record<string, unknown>)[key];
-      const value = check(each);
+      const value = field.check(each);
       if (isProblem(value)) return inPart(key, value);
       if (!Object.is(value, each)) out = { ...(out ?? raw), [key]: value };
+      if (field.isNeeded) missing--;
     }
-    for (const key of needed) if (!Object.hasOwn(raw, key)) return problem(`${key} is missing.`);
+    if (missing > 0) for (const key of needed) if (!Object.hasOwn(raw, key)) return problem(`${key} is missing.`);
     return (out ?? raw) as FieldsOf<C> & { readonly [K in N]: Exclude<ReturnType<C[K]>, Problem> };
   };
 }

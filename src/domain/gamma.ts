@@ -1,3 +1,5 @@
+const HALF_LOG_TAU = Math.log(2 * Math.PI) / 2;
+
 /** ln Γ(x) for x > 0 by Stirling's series, shifted up to where its terms to x⁻⁷ give 12 digits (Abramowitz and Stegun 6.1.41). */
 export function logGamma(x: number): number {
   let shift = 0;
@@ -5,7 +7,7 @@ export function logGamma(x: number): number {
   for (; at < 12; at++) shift += Math.log(at);
   const inverse = 1 / (at * at);
   const series = (1 / 12 - inverse * (1 / 360 - inverse * (1 / 1260 - inverse / 1680))) / at;
-  return (at - 0.5) * Math.log(at) - at + Math.log(2 * Math.PI) / 2 + series - shift;
+  return (at - 0.5) * Math.log(at) - at + HALF_LOG_TAU + series - shift;
 }
 
 export function logBeta(a: number, b: number): number {
