@@ -72,7 +72,9 @@ async function start(): Promise<void> {
     return;
   }
   if (isDemo) {
+    await breathe();
     if (keeper.shelf().entries === 0) stage.wait('Unpacking the demo studio, Tern Quay Foundry…');
+    await breathe();
     const outcome = await startDemo(keeper);
     if (isProblem(outcome)) {
       stage.broken(outcome);
