@@ -7,8 +7,9 @@ export interface FormProblem extends Problem {
 
 const KEPT = 'Nothing has been written down yet; what you typed is still in the form.';
 
+/** Each sentence is said once above the form, however many fields it stands beside. */
 export function formProblem(fields: Readonly<Record<string, string>>): FormProblem {
-  return { ...problem(Object.values(fields).join(' '), KEPT), fields };
+  return { ...problem([...new Set(Object.values(fields))].join(' '), KEPT), fields };
 }
 
 /** The sentence that belongs beside one field. */

@@ -107,6 +107,8 @@ test('5,000 rows from an old spreadsheet: a progress bar, and the app answers me
   expect(await page.evaluate(() => (window as unknown as { seen: { bars: number } }).seen.bars)).toBeGreaterThan(2);
   await page.getByText('1 doubtful', { exact: true }).click();
   await page.getByText('K –', { exact: true }).waitFor();
+  // Big enough for a waxy thumb.
+  expect((await page.locator('label', { hasText: 'Bring it in' }).boundingBox())?.height).toBeGreaterThanOrEqual(48);
   await page.getByRole('checkbox', { name: 'Bring it in' }).uncheck();
   await button('Bring in 5,000').click();
   await page.getByText('5,000 rows are on the shelf').waitFor();
