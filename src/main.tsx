@@ -63,7 +63,10 @@ async function start(): Promise<void> {
       whenIdle,
       texts,
       rest: () => untouched(1000).then(() => new Promise<void>(whenIdle)),
-      early: async (fronts) => (await staging).early(fronts),
+      early: async (fronts) => {
+        const [stage, settings] = await Promise.all([staging, opening]);
+        stage.early(fronts, settings, name);
+      },
     }),
     staging,
   ]);

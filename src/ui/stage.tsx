@@ -5,15 +5,15 @@ import type { Problem } from '../domain/problem.ts';
 import type { Shelf } from '../domain/shelf.ts';
 import { App } from './app.tsx';
 import { leaveDoors } from './doors.ts';
+import { earlyFronts, readyFronts } from './early-fronts.tsx';
 import { go } from './router.ts';
 import { BrokenScreen } from './screens/broken.tsx';
-import { earlyFronts, readyFronts } from './screens/shelves.tsx';
 import { StudioProvider, studioOf } from './studio.tsx';
 
 /** Where the app is drawn: one thing after another, until the app itself is. */
 export interface Stage {
   /** What the first screen showed last, if it can still be shown. */
-  early(fronts: unknown): void;
+  early(fronts: unknown, settings: Deps['settings'], studio: string): void;
   wait(says: string): void;
   broken(problem: Problem): void;
   /** Reckons what `app` is going to show, so that drawing it is a shorter task. */
@@ -31,8 +31,8 @@ export function stageIn(root: HTMLElement, copy: CopyPlace): Stage {
     if (root.firstChild) leaveDoors();
   };
   return {
-    early(fronts) {
-      clearEarly = earlyFronts(root, fronts);
+    early(fronts, settings, studio) {
+      clearEarly = earlyFronts(root, fronts, settings, studio);
       if (clearEarly) leaveDoors();
     },
     wait: (says) => draw(<p class="wait">{says}</p>),

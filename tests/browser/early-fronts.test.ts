@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { FRONTS_SHAPE } from '../../src/views/fronts.ts';
 import { type OpenApp, openApp } from '../support/browser.ts';
+import { keptSetting } from '../support/kept-setting.ts';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -10,7 +11,9 @@ beforeEach(async () => {
   await app.page.addInitScript(() => {
     Object.assign(window, { early: false });
     new MutationObserver(() => {
-      if (document.querySelector('.front') && !document.querySelector('.bar')) Object.assign(window, { early: true });
+      if (!document.querySelector('.front') || document.querySelector('.bar')) return;
+      const shown = document.querySelector('.pager-page:not([inert])');
+      Object.assign(window, { early: true, earlyCabinet: shown?.getAttribute('aria-label') });
     }).observe(document, { childList: true, subtree: true });
   });
 });
@@ -55,10 +58,24 @@ test('the fronts shown last are drawn before the shelf is read', async () => {
   app.assertQuiet();
 });
 
+test('and of them the cabinet that was looked at last', async () => {
+  const { page } = app;
+  const second = page.locator('.pager-page').nth(1);
+  await second.waitFor();
+  const name = await second.getAttribute('aria-label');
+  await page.locator('.tabs button').nth(1).click();
+  await expect.poll(() => second.getAttribute('inert')).toBe(null);
+  await expect.poll(() => remembered(page)).toMatchObject({ shape: FRONTS_SHAPE });
+  await expect.poll(() => keptSetting(page, 'cabinet:mouldkeep-demo')).toBeTruthy();
+  expect(await earlyAfterReload(page)).toBe(true);
+  expect(await page.evaluate(() => (window as unknown as { earlyCabinet?: string }).earlyCabinet)).toBe(name);
+});
+
 test.each([
-  ['of another shape', { shape: FRONTS_SHAPE + 1, fronts: { cabinets: [{ id: 'x', name: 'Old', fronts: [] }] } }],
+  ['of another shape', { shape: FRONTS_SHAPE + 1, text: JSON.stringify({ cabinets: [{ id: 'x', name: 'Old', fronts: [] }] }) }],
   ['without a shape', { cabinets: [{ id: 'x' }], elsewhere: [] }],
-  ['damaged', { shape: FRONTS_SHAPE, fronts: { cabinets: [{ id: 'x' }] } }],
+  ['damaged', { shape: FRONTS_SHAPE, text: JSON.stringify({ cabinets: [{ id: 'x' }] }) }],
+  ['cut short', { shape: FRONTS_SHAPE, text: '{"cabinets":[{"id":' }],
 ])('fronts %s are not drawn, and the shelves open all the same', async (_, value) => {
   const { page } = app;
   await page.waitForSelector('.bar');

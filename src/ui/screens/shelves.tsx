@@ -1,8 +1,8 @@
-import { render } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Shelf } from '../../domain/shelf.ts';
 import { isBeginning } from '../../views/first-steps.ts';
-import { type CabinetFront, FRONTS_SHAPE, type Fronts, frontsOf } from '../../views/fronts.ts';
+import { type CabinetFront, type Fronts, frontsOf } from '../../views/fronts.ts';
+import { chosenBefore, currentOf, ELSEWHERE, keyOf } from '../chosen-cabinet.ts';
+import { frontsOfLastTime, useRemembered } from '../early-fronts.tsx';
 import { usePane } from '../pane.tsx';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
@@ -17,15 +17,12 @@ import { Empty } from '../parts/note.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { ShelvesTools } from '../parts/shelves-tools.tsx';
-import { back, go, goInstead, type Route, route, to } from '../router.ts';
+import { back, go, goInstead, type Route, to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
 import { useLate } from '../use-late.ts';
 import { attentionSeen, marksSeen } from '../watch-attention.ts';
 
 const BackupNote = lazy(async () => (await import('../parts/backup-reminder.tsx')).BackupNote, null);
-
-/** The tab of what stands in no cabinet. */
-const ELSEWHERE = 'elsewhere';
 
 /** Already inside the list's landmark when that stands beside something. */
 const CONTENTS = { role: 'complementary', 'aria-label': 'Contents' } as const;
@@ -35,6 +32,7 @@ export function ShelvesScreen({ cabinet }: { cabinet: string }) {
   const shelf = useShelf();
   const seen = attentionSeen.value;
   // Until the first look is done the fronts of last time stay: they are the same but for what happened since.
+  const early = frontsOfLastTime();
   const fronts = seen || !early ? frontsOf(shelf, marksSeen()) : early;
   useRemembered(seen ? fronts : null);
   const { here } = usePane();
@@ -105,10 +103,8 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   const drawer = here.query.get('drawer') ?? '';
   const sought = here.query.get('thing') ?? '';
   const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
-  const key = `cabinet:${deps.keeper.name}`;
-  const [chosen, setChosen] = useState<string>(() => asked || (deps.settings.get<string>(key) ?? ''));
-  const current =
-    fronts.cabinets.find(({ id }) => id === chosen)?.id ?? (chosen === ELSEWHERE ? ELSEWHERE : (fronts.cabinets[0]?.id ?? ELSEWHERE));
+  const [chosen, setChosen] = useState<string>(() => asked || chosenBefore(deps.settings, deps.keeper.name));
+  const current = currentOf(fronts, chosen);
   // A drawer asked for brings its own cabinet.
   useEffect(() => {
     if (ofDrawer) setChosen(ofDrawer);
@@ -136,7 +132,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
           onPick={show}
           onTurn={(id) => {
             setChosen(id);
-            deps.settings.set(key, id);
+            deps.settings.set(keyOf(deps.keeper.name), id);
           }}
         />
         {current === ELSEWHERE && <Elsewhere fronts={fronts} />}
@@ -162,79 +158,6 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
       {!isDesk && front && !isOpen && (
         <HereStrip front={front} cabinet={cabinet?.name ?? ''} sought={sought} onOpen={() => show(front.id)} />
       )}
-    </div>
-  );
-}
-
-/** Keeps what was shown, when there is time, for the next start. */
-function useRemembered(fronts: Fronts | null): void {
-  const { keeper } = useDeps();
-  useEffect(() => {
-    if (!fronts) return undefined;
-    const timer = setTimeout(() => void keeper.remember('fronts', { shape: FRONTS_SHAPE, fronts }), REMEMBER_MS);
-    return () => clearTimeout(timer);
-  }, [keeper, fronts]);
-}
-const REMEMBER_MS = 1500;
-
-/** What was remembered of last time, as long as nothing newer is known. */
-let early: Fronts | undefined;
-
-/** Whether an address is that of the shelves. */
-const isShelves = ([name]: readonly string[]) => name === undefined || name === 'shelves';
-
-/** Reckons what the first screen is going to show, so that drawing it is a shorter task. */
-export function readyFronts(shelf: Shelf): void {
-  if (!early && isShelves(route.value.parts)) frontsOf(shelf, marksSeen());
-}
-
-/**
- * Draws what the first screen showed last, before the shelf has been read; a drawer tapped meanwhile opens as soon as it has. It stands on a
- * stage of its own, so that whatever goes wrong with it, the app can be drawn. Gives how to clear it away; undefined when nothing was drawn.
- */
-export function earlyFronts(root: HTMLElement, remembered: unknown): (() => void) | undefined {
-  const { parts } = route.value;
-  const { shape, fronts } = (remembered ?? {}) as { readonly shape?: number; readonly fronts?: Fronts };
-  if (shape !== FRONTS_SHAPE || !fronts?.cabinets?.length || !isShelves(parts)) return undefined;
-  const stage = document.createElement('div');
-  root.replaceChildren(stage);
-  try {
-    render(<EarlyShelves fronts={fronts} asked={parts[1] ?? ''} />, stage);
-  } catch {
-    stage.remove();
-    return undefined;
-  }
-  early = fronts;
-  return () => {
-    render(null, stage);
-    stage.remove();
-  };
-}
-
-function EarlyShelves({ fronts, asked }: { fronts: Fronts; asked: string }) {
-  const drawer = route.value.query.get('drawer') ?? '';
-  const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
-  const [current, turn] = useState(ofDrawer ?? (asked || (fronts.cabinets[0]?.id ?? '')));
-  return (
-    <div class="app">
-      <div class="app-notices" />
-      <div class="app-screen">
-        <Screen title="Shelves" hasBack={false}>
-          <div class="shelves">
-            <div class="shelves-fronts">
-              <CabinetPager
-                fronts={fronts}
-                current={current}
-                elsewhere={ELSEWHERE}
-                picked={drawer}
-                onPick={(id) => go(to(route.value.parts, { drawer: id, open: 'yes' }))}
-                onTurn={turn}
-                isAtOnce
-              />
-            </div>
-          </div>
-        </Screen>
-      </div>
     </div>
   );
 }
