@@ -18,6 +18,9 @@ export const MOULD_FAULTS = [
 ] as const;
 export type MouldFault = (typeof MOULD_FAULTS)[number];
 
+/** Those of them that a master can have too; whatever else befell it is for words. Common practice, no source. */
+export const MASTER_FAULTS = ['lost detail', 'brittle', 'contaminated'] as const satisfies readonly MouldFault[];
+
 /** What can be wrong with a wax as it comes out of the mould. */
 export const WAX_FAULTS = [
   'flash',

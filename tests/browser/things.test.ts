@@ -54,7 +54,9 @@ test('a master is inspected, and a mould of it recorded with design, size and ma
   const of = [...master.values()].find((each) => each.design && each.size && !each.retired);
   const page = await openPage(`#/thing/${of?.id}`);
   await page.getByRole('link', { name: 'Inspect' }).click();
-  await page.getByText('watch: look at its first waxes').click();
+  await page.getByText('watch: look at it before each new mould').click();
+  await expect.poll(() => page.getByText('torn gate').count()).toBe(0);
+  await page.getByText('lost detail').click();
   await page.getByRole('button', { name: 'Write down: watch' }).click();
   await page.locator('[role=main] .mark', { hasText: 'watch' }).first().waitFor();
   await page.getByRole('link', { name: 'Make a mould from this' }).click();

@@ -1,7 +1,7 @@
 import { inspect } from '../../actions/inspect.ts';
 import type { Day, MasterId, MouldId, Sha256 } from '../../domain/brand.ts';
 import { addDays, parseDay } from '../../domain/day.ts';
-import { MOULD_FAULTS, type MouldFault } from '../../domain/fault.ts';
+import { MASTER_FAULTS, MOULD_FAULTS, type MouldFault } from '../../domain/fault.ts';
 import { LOOK_DAYS } from '../../domain/flag.ts';
 import { beside, formProblem } from '../../domain/form-problem.ts';
 import { GRADES, type Grade } from '../../domain/grade.ts';
@@ -40,6 +40,11 @@ const MEANS: Readonly<Record<Grade, string>> = {
   worn: 'worn: replace it soon',
   failed: 'failed: do not use it',
 };
+const MEANS_OF_MASTER: Readonly<Record<Grade, string>> = {
+  ...MEANS,
+  watch: 'watch: look at it before each new mould',
+  failed: 'failed: make no mould of it',
+};
 /** Days to the next look that are offered. Common practice, no source. */
 const SOON = [30, 90, 180, 365] as const;
 const SOON_WORD: Readonly<Record<(typeof SOON)[number], string>> = { 30: '1 month', 90: '3 months', 180: '6 months', 365: 'a year' };
@@ -68,6 +73,9 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
   const says = (field: string) => beside(save.problem, field);
   if (!thing) return null;
   const title = titleOf(shelf, thing);
+  const isMaster = thing.noun === 'master';
+  const means = isMaster ? MEANS_OF_MASTER : MEANS;
+  const faults: readonly MouldFault[] = isMaster ? [...new Set([...MASTER_FAULTS, ...values.faults])] : MOULD_FAULTS;
 
   function submit(): void {
     const next = values.next === '' || values.grade === 'failed' ? undefined : parseDay(values.next);
@@ -75,10 +83,19 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
     const on = parsePastDay(values.on, today);
     if (isProblem(on)) return save.show(formProblem({ on: on.says }));
     const grade = GRADES.find((each) => each === values.grade);
-    const { faults, note, pictures } = values;
+    const { note, pictures } = values;
     void save.run(
       (confirmed) =>
-        inspect(deps, { of: id, grade, faults, note, next, on, pictures: pictures.length > 0 ? pictures : undefined, confirmed }),
+        inspect(deps, {
+          of: id,
+          grade,
+          faults: values.faults,
+          note,
+          next,
+          on,
+          pictures: pictures.length > 0 ? pictures : undefined,
+          confirmed,
+        }),
       () => {
         clear();
         if (thing) goInstead(addressOf(thing));
@@ -101,7 +118,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
       <SaveProblem save={save} />
       <Choices
         legend="How far can it be trusted?"
-        options={GRADES.map((grade) => ({ value: grade, word: MEANS[grade], sign: <Shape name={grade} /> }))}
+        options={GRADES.map((grade) => ({ value: grade, word: means[grade], sign: <Shape name={grade} /> }))}
         picked={GRADES.filter((grade) => grade === values.grade)}
         onPick={([grade]) => set({ grade: grade ?? '' })}
       />
@@ -109,7 +126,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
       <Choices
         legend="What is wrong with it, if anything?"
         several
-        options={MOULD_FAULTS.map((fault) => ({ value: fault, word: fault }))}
+        options={faults.map((fault) => ({ value: fault, word: fault }))}
         picked={values.faults}
         onPick={(faults) => set({ faults })}
       />
