@@ -15,10 +15,17 @@ export function sizesCell(cell: string): Reading {
   const sizes = new Map<string, { label: string; mm?: number }>();
   for (const part of parts) {
     const [, before = '', mm] = WITH_MM.exec(part) ?? [];
-    const label = before.trim() || part;
-    if (!sizes.has(fold(label))) sizes.set(fold(label), mm === undefined ? { label } : { label, mm: Number(mm.replace(',', '.')) });
+    const length = lengthOf(mm);
+    const label = (length && before.trim()) || part;
+    if (!sizes.has(fold(label))) sizes.set(fold(label), { label, ...length });
   }
   return { value: [...sizes.values()] };
+}
+
+/** The length that digits say, mm; nothing where there are none, or as many as are no length. */
+function lengthOf(digits: string | undefined): { readonly mm: number } | undefined {
+  const mm = Number(digits?.replace(',', '.'));
+  return Number.isFinite(mm) ? { mm } : undefined;
 }
 
 /** Labels between quotation marks, as `writeSizes` writes those that could be read in another way: `"a; b" = 24 mm; "c"`. */
@@ -28,8 +35,9 @@ function exactSizes(cell: string): readonly { readonly label: string; readonly m
   while (at < cell.length) {
     EXACT.lastIndex = at;
     const [, label, mm] = EXACT.exec(cell) ?? [];
-    if (label === undefined) return undefined;
-    sizes.push({ label: label.replace(/""/g, '"'), ...(mm === undefined ? {} : { mm: Number(mm) }) });
+    const length = lengthOf(mm);
+    if (label === undefined || (mm !== undefined && !length)) return undefined;
+    sizes.push({ label: label.replace(/""/g, '"'), ...length });
     at = EXACT.lastIndex;
   }
   return sizes.length > 0 ? sizes : undefined;

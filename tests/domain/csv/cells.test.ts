@@ -117,6 +117,9 @@ describe('words', () => {
     }));
   test('sizes', () => {
     expect(sizesCell('S 18 mm; M 24,5 mm; L')).toEqual({ value: [{ label: 'S', mm: 18 }, { label: 'M', mm: 24.5 }, { label: 'L' }] });
+    const endless = `S ${'9'.repeat(400)} mm`;
+    expect(sizesCell(`${endless}; M 24 mm`)).toEqual({ value: [{ label: endless }, { label: 'M', mm: 24 }] });
+    expect(sizesCell('"S" = 1.2.3 mm')).toEqual({ value: [{ label: '"S" = 1.', mm: 2.3 }] });
     expect(sizesCell('52/54/56')).toEqual({ value: [{ label: '52' }, { label: '54' }, { label: '56' }] });
   });
 });
