@@ -1,6 +1,7 @@
 import type { PlaceId } from './brand.ts';
 import type { Place, Shelf } from './shelf.ts';
 import { titleOf } from './title.ts';
+import { compareTitles } from './title-order.ts';
 import { placeAround, placesAround } from './whereabouts.ts';
 
 /** What a place is called on its own front: the short label where there is one. */
@@ -42,9 +43,8 @@ export function placesWithin(shelf: Shelf, id: PlaceId): readonly PlaceId[] {
 }
 
 const cached = new WeakMap<Shelf['things']['place'], ReadonlyMap<PlaceId | undefined, readonly Place[]>>();
-const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
 function byOrder(a: Place, b: Place): number {
   const order = (a.order ?? Number.MAX_VALUE) - (b.order ?? Number.MAX_VALUE);
-  return order || collator.compare(a.label ?? a.name ?? '', b.label ?? b.name ?? '') || (a.id < b.id ? -1 : 1);
+  return order || compareTitles(a.label ?? a.name ?? '', b.label ?? b.name ?? '') || (a.id < b.id ? -1 : 1);
 }

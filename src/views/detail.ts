@@ -1,5 +1,5 @@
 import type { PlaceId } from '../domain/brand.ts';
-import { piecesByPlace, STANDING } from '../domain/filling.ts';
+import { piecesIn } from '../domain/filling.ts';
 import { sayMass } from '../domain/measure-words.ts';
 import { placesWithin } from '../domain/nesting.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
@@ -23,9 +23,7 @@ export function detailOf(shelf: Shelf, thing: Thing, units?: Units): readonly st
 
 /** Of what stands in a place and in the places inside it: a cabinet's pieces lie in its drawers. */
 function piecesWithin(shelf: Shelf, id: PlaceId): string {
-  const within = placesWithin(shelf, id);
-  const sumOf = (tally: ReadonlyMap<PlaceId, number>) => within.reduce((sum, each) => sum + (tally.get(each) ?? 0), 0);
-  const count = STANDING.reduce((sum, noun) => sum + sumOf(piecesByPlace(shelf, noun)), 0);
+  const count = placesWithin(shelf, id).reduce((sum, each) => sum + piecesIn(shelf, each), 0);
   return count === 0 ? 'empty' : pieces(count);
 }
 

@@ -3,11 +3,10 @@ import { fold } from '../domain/folding.ts';
 import { nounOfCode } from '../domain/label.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
+import { compareTitles } from '../domain/title-order.ts';
 import { asBearer, type Bearer } from './find-code.ts';
 
 const SHOWN = 20;
-/** Heron 2 before Heron 10. */
-const byNumber = new Intl.Collator('en', { numeric: true });
 
 export interface LabelCandidates {
   readonly shown: readonly Bearer[];
@@ -26,6 +25,6 @@ export function labelCandidates(shelf: Shelf, code: Code, typed: string): LabelC
       const text = fold(`${title} ${thing.code ?? ''}`);
       return words.every((word) => text.includes(word));
     })
-    .sort((a, b) => Number(a.thing.code !== undefined) - Number(b.thing.code !== undefined) || byNumber.compare(a.title, b.title));
+    .sort((a, b) => Number(a.thing.code !== undefined) - Number(b.thing.code !== undefined) || compareTitles(a.title, b.title));
   return { shown: found.slice(0, SHOWN).map(({ thing }) => asBearer(shelf, thing)), more: Math.max(0, found.length - SHOWN) };
 }

@@ -2,6 +2,7 @@ import { pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
+import { compareTitles } from '../domain/title-order.ts';
 
 /** A thing that can be chosen in a form. */
 export interface Choice {
@@ -36,7 +37,7 @@ export function choicesFor(shelf: Shelf, nouns: readonly Noun[], typed: string, 
     }
   }
   return found
-    .sort((a, b) => a.rank - b.rank || a.choice.title.localeCompare(b.choice.title, 'en', { numeric: true }))
+    .sort((a, b) => a.rank - b.rank || compareTitles(a.choice.title, b.choice.title))
     .slice(0, most)
     .map(({ choice }) => choice);
 }

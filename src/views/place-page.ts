@@ -9,6 +9,7 @@ import { picturesOf, portraitOf } from '../domain/portrait.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { isSpent, isUsedUp } from '../domain/spent.ts';
 import { titleOf } from '../domain/title.ts';
+import { compareTitles } from '../domain/title-order.ts';
 import type { Units } from '../domain/units.ts';
 import { placesAround } from '../domain/whereabouts.ts';
 import { spanInYears } from '../domain/year.ts';
@@ -124,10 +125,8 @@ export function rowsNowhere(shelf: Shelf, flagsTo: FlagsTo, units?: Units): read
   return sorted(rows);
 }
 
-const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
-
 function sorted(rows: Row[]): readonly Row[] {
-  return rows.sort((a, b) => Number(a.isSpent) - Number(b.isSpent) || collator.compare(a.title, b.title));
+  return rows.sort((a, b) => Number(a.isSpent) - Number(b.isSpent) || compareTitles(a.title, b.title));
 }
 
 export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, units?: Units, within?: PlaceId): Row {

@@ -1,6 +1,7 @@
 import type { PlaceId, Sha256 } from '../domain/brand.ts';
 import type { Place, Shelf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
+import { compareTitles } from '../domain/title-order.ts';
 import { placesAround } from '../domain/whereabouts.ts';
 
 export interface PlacePicture {
@@ -29,7 +30,7 @@ export function underDrawing(shelf: Shelf, cabinet: Place | undefined, room: str
   const others = [...shelf.things.place.values()]
     .filter((place) => (place.pictures ?? []).length > 0)
     .map((place) => ({ place, title: titleOf(shelf, place) }))
-    .sort((a, b) => a.title.localeCompare(b.title, 'en', { numeric: true }))
+    .sort((a, b) => compareTitles(a.title, b.title))
     .flatMap(({ place }) => picturesOf(place));
   return { near, others };
 }
