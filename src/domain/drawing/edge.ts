@@ -69,7 +69,8 @@ function givingWay(other: DrawnFront, { chosen, boxes, axis, isFar, across, all 
     const moved = boxes.get(front.key) ?? front.box;
     const gap = gapTo(front, other, axis, isFar);
     const isPushed = overlap(moved, other.box);
-    const isFollowing = gap !== undefined && isInside(spanOf(other.box, axis === 'x' ? 'y' : 'x'), across);
+    const isFollowing =
+      gap !== undefined && isInside(spanOf(other.box, axis === 'x' ? 'y' : 'x'), across) && !isApart(front, other, { axis, isFar, all });
     if (!isPushed && !isFollowing) continue;
     const edge = spanOf(moved, axis);
     const span = spanOf(other.box, axis);
@@ -78,6 +79,13 @@ function givingWay(other: DrawnFront, { chosen, boxes, axis, isFar, across, all 
     given = next;
   }
   return given;
+}
+
+/** Whether something stands in the gap between two fronts: one as thin as a gap may be wide, which then is the neighbour. */
+function isApart(front: DrawnFront, other: DrawnFront, { axis, isFar, all }: Pick<Move, 'axis' | 'isFar' | 'all'>): boolean {
+  const [own, its] = [spanOf(front.box, axis), spanOf(other.box, axis)];
+  const between = withSpan(other.box, axis, isFar ? { low: own.high, high: its.low } : { low: its.high, high: own.low });
+  return all.some((each) => each !== front && each !== other && overlap(each.box, between));
 }
 
 /** The gap from a front to its neighbour on that side, mm; undefined when it is none. */

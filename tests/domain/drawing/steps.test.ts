@@ -99,6 +99,19 @@ describe('moving edges', () => {
     expect(column.fronts.map(({ box }) => box.w)).toEqual([350, 350, 350, 250, 250, 250]);
   });
 
+  it('leaves what stands beyond a neighbour no thicker than a gap where it is', () => {
+    const four = must(splitFronts(startDrawing(200, 200), ['new-1'], 1, 4));
+    const five = must(splitFronts(four, ['new-1'], 1, 2));
+    const wider = must(moveEdge(five, ['new-1'], 'right', 5));
+    expect(wider.fronts.map(({ box }) => [box.x, box.w]).sort(([a = 0], [b = 0]) => a - b)).toEqual([
+      [0, 30],
+      [30, 20],
+      [50, 50],
+      [100, 50],
+      [150, 50],
+    ]);
+  });
+
   it('stops at the cabinet and before a neighbour is too small', () => {
     expect(moveEdge(six, keysOf('1'), 'left', 10)).toMatchObject({ says: 'It reaches the edge of the cabinet already.' });
     expect(moveEdge(six, keysOf('1'), 'bottom', 90)).toMatchObject({ says: '2 beside it would be too small.' });
