@@ -11,7 +11,7 @@ import { codesOf } from './codes.ts';
 import { openingProblem, storageProblem } from './failure.ts';
 import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
-import { entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
+import { countEntries, entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
@@ -63,8 +63,10 @@ export interface Keeper {
   join(entries: readonly Entry[], tell?: () => void): Promise<number | Problem>;
   /** Whether one of the newest entries takes this action back. A sealed taking-back is not looked up: that would read the journal. */
   isTakenBack(action: EntryId): boolean;
-  history(id: ThingId, wanted: number): Promise<History>;
+  history(id: ThingId, wanted: number, signal?: AbortSignal): Promise<History>;
   journal(): Promise<readonly Entry[]>;
+  /** How many entries the journal has, takings-back and what they took back included. Throws when the studio is replaced meanwhile. */
+  journalLength(): Promise<number>;
   /** The same a row at a time, each the text of a list of entries, for a worker to read. Throws when the studio is replaced meanwhile. */
   journalTexts(): AsyncGenerator<string>;
   /** Throws the stored shelf away and sums the journal afresh. */
@@ -245,8 +247,9 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
         }),
       ),
     isTakenBack: (action) => takenBackBy(held.tail).has(action),
-    history: (id, wanted) => readHistory(db, id, wanted),
+    history: (id, wanted, signal) => readHistory(db, id, wanted, signal),
     journal: () => readJournal(db),
+    journalLength: () => countEntries(db),
     journalTexts: () => journalTexts(db),
     refold: () => safely(() => inTurn(refoldAll)),
     seal: () =>

@@ -72,6 +72,13 @@ export async function journalRows(db: MouldkeepDb): Promise<{ read(): AsyncGener
   };
 }
 
+/** How many entries the journal has; a page at a time, and none of them parsed. Throws CopyMoved. */
+export async function countEntries(db: MouldkeepDb): Promise<number> {
+  let sum = 0;
+  for await (const row of (await journalRows(db)).read()) sum += row.count ?? entriesOf(row).length;
+  return sum;
+}
+
 /** The journal a row at a time, as text: for a worker to read, so that the page never has all of it to parse. Throws CopyMoved. */
 export async function* journalTexts(db: MouldkeepDb): AsyncGenerator<string> {
   for await (const { text } of (await journalRows(db)).read()) yield text;
@@ -84,7 +91,8 @@ export interface History {
   readonly isMore: boolean;
 }
 
-const PAGES_AT_ONCE = 8;
+/** So few that taps are answered, and a write let in, between one reading and the next. */
+const PAGES_AT_ONCE = 4;
 
 /** Keys of all pages, and the last entry of each, newest first: journals that were joined overlap in time. */
 function pageKeys(db: MouldkeepDb): Promise<{ keys: string[]; lasts: string[] }> {
@@ -94,23 +102,41 @@ function pageKeys(db: MouldkeepDb): Promise<{ keys: string[]; lasts: string[] }>
   });
 }
 
-/** The newest entries in force that name a thing, at least `wanted` of them where there are as many. */
-export async function readHistory(db: MouldkeepDb, id: string, wanted: number): Promise<History> {
+const TAKING_BACK = '"kind":"withdrawn"';
+
+/**
+ * What a row says of a thing, and all that it takes back: whatever is newer may take back what an older row says. Of the rows that do not
+ * name the thing only the takings-back are made of the text, each a record with no other inside; a brace in one of its words, and the row
+ * is read whole.
+ */
+function saidOf(row: { readonly text: string }, id: string): Entry[] {
+  const { text } = row;
+  const whole = () => entriesOf(row).filter((entry) => entry.kind === 'withdrawn' || mentions(entry, id));
+  if (text.includes(id)) return whole();
   const found: Entry[] = [];
-  const keep = (row: { text: string }) => {
-    if (!row.text.includes(id) && !row.text.includes('"withdrawn"')) return;
-    found.push(...entriesOf(row).filter((entry) => entry.kind === 'withdrawn' || mentions(entry, id)));
-  };
-  (await db.tail.toArray()).forEach(keep);
+  for (let at = text.indexOf(TAKING_BACK); at >= 0; at = text.indexOf(TAKING_BACK, at + TAKING_BACK.length)) {
+    try {
+      found.push(JSON.parse(text.slice(text.lastIndexOf('{', at), text.indexOf('}', at) + 1)) as Entry);
+    } catch {
+      return whole();
+    }
+  }
+  return found;
+}
+
+/** The newest entries in force that name a thing, at least `wanted` of them where there are as many. Throws the signal's reason. */
+export async function readHistory(db: MouldkeepDb, id: string, wanted: number, signal?: AbortSignal): Promise<History> {
+  const found: Entry[] = [];
+  for (const row of await db.tail.toArray()) found.push(...saidOf(row, id));
   const { keys, lasts } = await pageKeys(db);
   let next = 0;
   // An unread page may hold entries up to its last one, and takings-back of older ones; what is newer than that is certain.
   const certain = () => inForce(inOrder(found)).filter((entry) => entry.id > (lasts[next] ?? ''));
-  let entries = certain();
-  while (next < keys.length && entries.length < wanted) {
-    for (const row of await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE))) if (row) keep(row);
+  const isEnough = () => found.length >= wanted && certain().length >= wanted;
+  while (next < keys.length && !isEnough()) {
+    signal?.throwIfAborted();
+    for (const row of await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE))) if (row) found.push(...saidOf(row, id));
     next += PAGES_AT_ONCE;
-    entries = certain();
   }
-  return { entries: entries.reverse(), isMore: next < keys.length };
+  return { entries: certain().reverse(), isMore: next < keys.length };
 }

@@ -77,6 +77,32 @@ describe('a thing’s history', () => {
     expect((await keeper.history(of, 99)).entries).toEqual(expected);
   });
 
+  it('is right about what was taken back in pages that do not name the thing, whatever is written beside it', async () => {
+    keeper = await aKeeper(freshName());
+    const mould = aRecorded('mould', { name: 'Dolphin 1' });
+    const of = mould.id as string as ThingId;
+    const failures = Array.from({ length: 3 }, () => aFailed({ of }));
+    const [plain, braced, twice] = failures as [Entry, Entry, Entry];
+    const [first, ...others] = Array.from({ length: PAGE_ENTRIES }, () => anInjected({ id: nextId() }));
+    mustBe(await keeper.join([mould, ...failures, ...others, first as Entry]));
+    const undone = aWithdrawn(twice);
+    const back = [aWithdrawn(plain), aWithdrawn(braced, { note: 'wrong one } of the two {', by: '"}' }), undone];
+    for (const each of back) mustBe(await keeper.join([each, ...Array.from({ length: PAGE_ENTRIES }, () => anInjected({ id: nextId() }))]));
+    mustBe(await keeper.join([aWithdrawn(undone)]));
+    expect((await keeper.history(of, 9)).entries).toEqual([twice, mould]);
+  });
+
+  it('is read no further once its page was left', async () => {
+    keeper = await aKeeper(freshName());
+    const mould = aRecorded('mould', { name: 'Dolphin 1' });
+    mustBe(await keeper.join([mould, ...Array.from({ length: 12 * PAGE_ENTRIES }, () => anInjected({ id: nextId() }))]));
+    const read = vi.spyOn(IDBObjectStore.prototype, 'get');
+    const left = new AbortController();
+    left.abort();
+    await expect(keeper.history(mould.id as string as ThingId, 9, left.signal)).rejects.toThrow();
+    expect(read).not.toHaveBeenCalled();
+  });
+
   it('holds exactly the entries in force that name the thing, for random histories in random pages', async () => {
     await fc.assert(
       fc.asyncProperty(histories(40), fc.nat({ max: 40 }), fc.nat({ max: 8 }), async (journal, cut, wanted) => {
@@ -107,6 +133,7 @@ it('the journal comes a row at a time as text, and a page that went meanwhile is
   for await (const text of keeper.journalTexts()) rows.push(JSON.parse(text));
   expect(rows.map(({ length }) => length)).toEqual([PAGE_ENTRIES, PAGE_ENTRIES, 1]);
   expect(rows.flat()).toEqual(await keeper.journal());
+  expect(await keeper.journalLength()).toBe(2 * PAGE_ENTRIES + 1);
   const texts = keeper.journalTexts();
   await texts.next();
   const db = new MouldkeepDb(name);

@@ -27,18 +27,17 @@ export function History({ id }: { id: ThingId }) {
   const [isBroken, setBroken] = useState(false);
   const [attempt, setAttempt] = useState(0);
   useEffect(() => {
-    let isGone = false;
-    keeper.history(id, wanted).then(
-      (history) => {
-        if (isGone) return;
-        setRead(history);
-        setBroken(false);
-      },
-      () => !isGone && setBroken(true),
+    const left = new AbortController();
+    const unlessLeft = (job: () => void) => !left.signal.aborted && job();
+    keeper.history(id, wanted, left.signal).then(
+      (history) =>
+        unlessLeft(() => {
+          setRead(history);
+          setBroken(false);
+        }),
+      () => unlessLeft(() => setBroken(true)),
     );
-    return () => {
-      isGone = true;
-    };
+    return () => left.abort();
   }, [keeper, id, wanted, shelf, attempt]);
   if (isBroken) return <Unread onAgain={() => setAttempt(attempt + 1)} />;
   if (!read) return <p class="wait">Reading the history…</p>;

@@ -17,8 +17,8 @@ function useJournalLength(): number | undefined {
   const [length, setLength] = useState<number | undefined>();
   useEffect(() => {
     let isCurrent = true;
-    keeper.journal().then(
-      (journal) => isCurrent && setLength(journal.length),
+    keeper.journalLength().then(
+      (entries) => isCurrent && setLength(entries),
       () => isCurrent && setLength(undefined),
     );
     return () => {
