@@ -1,7 +1,7 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
-import { whereIs } from '../../views/where-is.ts';
+import { type ThingAnswer, whereIs } from '../../views/where-is.ts';
 import { useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
 import { LinkButton } from './button.tsx';
@@ -18,9 +18,20 @@ const PickRows = lazy(async () => (await import('./pick-rows.tsx')).PickRows);
 const AT_ONCE = [3, 1] as const;
 /** Of the things, so many below a period. */
 const AT_ONCE_BELOW = 2;
+const NOT_YET: readonly ThingAnswer[] = [];
 
-/** What was found; more of it once the typing pauses. */
-export function Found({ query, isSettled, opensThing }: { query: string; isSettled: boolean; opensThing: boolean }) {
+/** What was found: the period or the first thing at once, what else a phone shows a frame later, and all of it when the typing pauses. */
+export function Found({
+  query,
+  isSettled,
+  isSeen,
+  opensThing,
+}: {
+  query: string;
+  isSettled: boolean;
+  isSeen: boolean;
+  opensThing: boolean;
+}) {
   const shelf = useShelf();
   const units = useUnits();
   const { periods, things, more, corrections, years } = useMemo(
@@ -28,7 +39,13 @@ export function Found({ query, isSettled, opensThing }: { query: string; isSettl
     [shelf, query, units, isSettled],
   );
   const [pickFrom, setPickFrom] = useState<number | undefined>();
-  const drawn = isSettled || periods.length === 0 ? things : things.slice(0, AT_ONCE_BELOW);
+  const [first, further] = useMemo(() => {
+    const at = periods.length === 0 ? 1 : 0;
+    return [things.slice(0, at), things.slice(at, isSettled || at > 0 ? things.length : AT_ONCE_BELOW)];
+  }, [periods, things, isSettled]);
+  // Until they are drawn, those of the letter before stand there.
+  const [late, setLate] = useState(NOT_YET);
+  useEffect(() => setLate(isSeen ? further : NOT_YET), [further, isSeen]);
   const isNothing = periods.length === 0 && things.length === 0;
   return (
     <div>
@@ -62,7 +79,7 @@ export function Found({ query, isSettled, opensThing }: { query: string; isSettl
           <>
             {things.length > 1 && <PickStart onStart={setPickFrom} />}
             <ul class="list">
-              {drawn.map((thing, row) => (
+              {[...first, ...(things.length === 0 ? NOT_YET : late)].map((thing, row) => (
                 <FoundThing key={row} thing={thing} opensThing={opensThing} />
               ))}
             </ul>

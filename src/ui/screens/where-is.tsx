@@ -13,17 +13,21 @@ import { inTurns } from '../turns.ts';
 /** Finds where anything stands, by a few letters, a code or a year. */
 export function WhereIsScreen(_: object) {
   const shelf = useShelf();
+  const [isReady, setReady] = useState(false);
   // Made before the first letter, so that it too is answered at once; after the screen is drawn.
-  useEffect(() => inTurns(readyInSlices(shelf), undefined, { isPressing: true }), [shelf]);
+  useEffect(() => inTurns(readyInSlices(shelf), () => setReady(true), { isPressing: true }), [shelf]);
   return (
     <Screen title="Where is…" hasBack={false}>
-      <Asked />
+      <Asked rehearsal={isReady ? allPeriods(shelf)[0]?.name : undefined} />
     </Screen>
   );
 }
 
-/** What is typed and its answers: all that a letter draws again. */
-function Asked() {
+/**
+ * What is typed and its answers: all that a letter draws again. The `rehearsal` is answered unseen, so that the first letters find the
+ * answer drawn and only refill it.
+ */
+function Asked({ rehearsal }: { rehearsal: string | undefined }) {
   const { here, isBeside, isDesk } = usePane();
   const [query, setQuery] = useState(() => here.query.get('q') ?? '');
   const box = useRef<HTMLInputElement>(null);
@@ -35,6 +39,7 @@ function Asked() {
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
   const [begun, answered] = [useRef(''), useRef('')];
   (isBeginning ? begun : answered).current = query;
+  if (answered.current === '' && rehearsal !== undefined) answered.current = rehearsal;
   // The very same as before, it is not gone through again.
   const periods = useMemo(() => <Periods onPick={setQuery} typed={begun.current} />, [begun.current]);
   return (
@@ -74,7 +79,9 @@ function Asked() {
       </search>
       {/* Kept and refilled rather than made anew: at the letter where one gives way to the other, that was most of the work. */}
       <div hidden={isBeginning}>
-        {answered.current !== '' && <Found query={answered.current} isSettled={isSettled && !isBeginning} opensThing={isDesk} />}
+        {answered.current !== '' && (
+          <Found query={answered.current} isSettled={isSettled && !isBeginning} isSeen={!isBeginning} opensThing={isDesk} />
+        )}
       </div>
       <div hidden={!isBeginning}>{periods}</div>
     </>
