@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
+import { classic } from './classic.ts';
 import { policy } from './csp.mjs';
 import { offline } from './offline.ts';
 
@@ -67,5 +68,5 @@ export default defineConfig({
     },
   },
   worker: { format: 'es', plugins: () => [workerModules] },
-  plugins: [cspMeta, moduleList, offline(at('../sw/sw.ts'))],
+  plugins: [cspMeta, moduleList, classic('doors', ['app', 'stage']), offline(at('../sw/sw.ts'))],
 });

@@ -19,7 +19,7 @@ export function keepEverything(files: readonly Precached[]): void {
  * `keepEverything` answers, which would give the page alone.
  */
 export function answerNavigation(scope: string, app: readonly string[]): void {
-  const link = app.map((file) => `<${new URL(file, scope).pathname}>; rel=modulepreload`).join(', ');
+  const link = app.map((file) => `<${new URL(file, scope).pathname}>; rel=preload; as=script`).join(', ');
   registerRoute(
     new NavigationRoute(async (options) => {
       const file = await matchPrecache(options.url.href);

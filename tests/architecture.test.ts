@@ -141,6 +141,11 @@ describe('the shape of the tree', () => {
     expect(files.filter((path) => /(^|\/)index\.tsx?$/.test(path))).toEqual([]);
   });
 
+  // The files of the first load hold what they export by its value (.config/classic.ts).
+  test('no file exports a variable that can change', () => {
+    expect(sources.filter(({ text }) => /^export (let|var)\b/m.test(text)).map(({ path }) => path)).toEqual([]);
+  });
+
   test('no file is over 300 lines', () => {
     const long = sources.map(({ path, text }) => ({ path, lines: text.split('\n').length - 1 })).filter(({ lines }) => lines > 300);
     expect(long).toEqual([]);

@@ -158,7 +158,7 @@ export function App({ isAtOnce }: { isAtOnce: boolean }) {
   const listKey = list.parts.join('/');
   const hasList = behind !== '' && listKey !== key;
   useLayoutEffect(() => {
-    if (isOnward) window.scrollTo(0, 0);
+    if (isOnward()) window.scrollTo(0, 0);
   }, [key]);
   // Whoever came by a backup's or a list's own address went through no door.
   if (!hasEntered && deps.keeper.shelf().entries === 0 && !arePassed(parts[0])) return <DoorsScreen onEntered={() => setEntered(true)} />;

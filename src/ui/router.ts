@@ -45,8 +45,10 @@ function show(): void {
   route.value = parseRoute(window.location.hash);
 }
 
+let wasOnward = false;
+
 /** Whether the screen was gone on to; coming back, the browser itself scrolls to where it was. */
-export let isOnward = false;
+export const isOnward = (): boolean => wasOnward;
 
 /** What is kept with each entry of the browser's history. */
 interface Kept {
@@ -65,10 +67,10 @@ export const listBehind = (): string => list;
 /** An entry without a step was made by a link just followed. */
 function countStep(from: string): void {
   const known = window.history.state as Kept | null;
-  isOnward = known?.step === undefined;
+  wasOnward = known?.step === undefined;
   step = known?.step ?? step + 1;
   list = known?.step === undefined ? (isList(from) ? from || '#/' : list) : (known.list ?? '');
-  if (isOnward) window.history.replaceState({ step, list }, '');
+  if (wasOnward) window.history.replaceState({ step, list }, '');
 }
 
 /** Keeps what a list has become, without a step: in the address, or beside the screen that shows one of it. */
@@ -86,7 +88,7 @@ export function to(parts: readonly string[], query: Readonly<Record<string, stri
 /** Shown at once: the browser tells of a changed hash only some frames later. */
 export function go(address: string): void {
   step += 1;
-  isOnward = true;
+  wasOnward = true;
   if (isList(window.location.hash)) list = window.location.hash || '#/';
   window.history.pushState({ step, list }, '', address);
   show();
@@ -97,7 +99,7 @@ export const isShown = (address: string): 'true' | undefined => (route.value.add
 
 /** In place of this screen: the back button then skips it. */
 export function goInstead(address: string): void {
-  isOnward = true;
+  wasOnward = true;
   window.history.replaceState({ step, list }, '', address);
   show();
 }

@@ -53,6 +53,32 @@ test('opens with its server gone, under a sub-path', async () => {
   await another.waitForSelector('#app > *');
 });
 
+interface TraceEvent {
+  readonly name: string;
+  readonly args: { readonly data?: { readonly url?: string; readonly consumedCacheSize?: number } };
+}
+
+test('a start takes its compiled code from what was kept with the files', async () => {
+  const page = await app.context.newPage();
+  const session = await app.context.newCDPSession(page);
+  const seen: TraceEvent[] = [];
+  session.on('Tracing.dataCollected', ({ value }) => seen.push(...(value as unknown as TraceEvent[])));
+  const categories = ['devtools.timeline', 'disabled-by-default-devtools.timeline'];
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: categories, excludedCategories: ['*'] },
+  });
+  await page.goto(`${server.url}?demo`);
+  await page.waitForSelector('.bar');
+  const ended = new Promise<void>((done) => session.once('Tracing.tracingComplete', () => done()));
+  await session.send('Tracing.end');
+  await ended;
+  for (const file of ['doors', 'app', 'stage']) {
+    const compiled = seen.find(({ name, args }) => name === 'v8.compile' && args.data?.url?.includes(`/assets/${file}-`));
+    expect(compiled?.args.data?.consumedCacheSize, file).toBeGreaterThan(1000);
+  }
+}, 60_000);
+
 test('a new version waits over what is being typed, in old and new tabs, until it is taken; then every tab has it', async () => {
   const { page } = app;
   await type(page, 'half a sentence');

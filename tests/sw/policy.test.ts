@@ -49,7 +49,9 @@ test.each([scope, `${scope}?demo`, `${scope}index.html`])('%s is answered with t
   const answer = await answerTo(address);
   expect(answer.status).toBe(200);
   expect(await answer.text()).toBe('index.html');
-  expect(answer.headers.get('link')).toBe('</studio/assets/app-B2.js>; rel=modulepreload, </studio/assets/doors-C3.js>; rel=modulepreload');
+  expect(answer.headers.get('link')).toBe(
+    '</studio/assets/app-B2.js>; rel=preload; as=script, </studio/assets/doors-C3.js>; rel=preload; as=script',
+  );
 });
 
 test('a file of the app is answered with itself', async () => {
