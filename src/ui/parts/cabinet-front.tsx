@@ -1,4 +1,5 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Front } from '../../views/front.ts';
 import type { CabinetFront } from '../../views/fronts.ts';
 import { scaleOf } from '../front-scale.ts';
 import { Button } from './button.tsx';
@@ -36,6 +37,21 @@ export function CabinetFrontPart({ cabinet, width, height, picked, onPick }: Cab
   }, [picked]);
   const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16;
   const [w, h] = [cabinet.widthMm * used, cabinet.heightMm * used];
+  const tap = useRef(onPick);
+  tap.current = (id) => (zoomed !== null && !isNear ? setNear(id) : onPick(id));
+  const drawn = (front: Front, isPicked: boolean) => (
+    <DrawerFront
+      key={front.id}
+      front={front}
+      scale={used}
+      isNear={isNear}
+      letters={letters}
+      isPicked={isPicked}
+      onPick={(id) => tap.current(id)}
+    />
+  );
+  // The very same as before but for the one that is picked: a tap is answered by drawing two of them, not all.
+  const plain = useMemo(() => cabinet.fronts.map((front) => drawn(front, false)), [cabinet, used, isNear, letters]);
   return (
     <div class="cabinet">
       {zoomed !== null && (
@@ -51,17 +67,7 @@ export function CabinetFrontPart({ cabinet, width, height, picked, onPick }: Cab
           style={isNear ? { maxHeight: `${Math.max(320, height)}px` } : {}}
         >
           <div class="carcass-front" style={{ width: `${w}px`, height: `${h}px` }}>
-            {cabinet.fronts.map((front) => (
-              <DrawerFront
-                key={front.id}
-                front={front}
-                scale={used}
-                isNear={isNear}
-                letters={letters}
-                isPicked={front.id === picked}
-                onPick={(id) => (zoomed !== null && !isNear ? setNear(id) : onPick(id))}
-              />
-            ))}
+            {cabinet.fronts.map((front, at) => (front.id === picked ? drawn(front, true) : plain[at]))}
           </div>
         </div>
         <div class="carcass-foot" />

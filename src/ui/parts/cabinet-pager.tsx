@@ -117,16 +117,17 @@ interface PagerCabinetProps {
 function PagerCabinet({ cabinet, isCurrent, width, height, picked, onPick }: PagerCabinetProps) {
   const late = useLate(cabinet);
   const shown = isCurrent ? cabinet : late;
+  const pickedHere = picked !== '' && cabinet.fronts.some(({ id }) => id === picked) ? picked : '';
   const pick = useRef(onPick);
   pick.current = onPick;
   return useMemo(
     () =>
       shown ? (
-        <CabinetFrontPart cabinet={shown} width={width - 2 * SIDE} height={height} picked={picked} onPick={(id) => pick.current(id)} />
+        <CabinetFrontPart cabinet={shown} width={width - 2 * SIDE} height={height} picked={pickedHere} onPick={(id) => pick.current(id)} />
       ) : (
         <CabinetRoom cabinet={cabinet} width={width} height={height} />
       ),
-    [shown, width, height, picked, shown ? undefined : cabinet],
+    [shown, width, height, pickedHere, shown ? undefined : cabinet],
   );
 }
 
