@@ -14,3 +14,8 @@ export const chosenBefore = (settings: Kept, studio: string) => settings.get<str
 export function currentOf({ cabinets }: Fronts, chosen: string): string {
   return cabinets.find(({ id }) => id === chosen)?.id ?? (chosen === ELSEWHERE ? ELSEWHERE : (cabinets[0]?.id ?? ELSEWHERE));
 }
+
+/** The cabinet that a drawer is in, if any. */
+export function cabinetOf({ cabinets }: Fronts, drawer: string): string | undefined {
+  return drawer === '' ? undefined : cabinets.find(({ fronts }) => fronts.some(({ id }) => id === drawer))?.id;
+}

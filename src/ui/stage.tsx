@@ -33,7 +33,6 @@ export function stageIn(root: HTMLElement, copy: CopyPlace): Stage {
   return {
     early(fronts, settings, studio) {
       clearEarly = earlyFronts(root, fronts, settings, studio);
-      if (clearEarly) leaveDoors();
     },
     wait: (says) => draw(<p class="wait">{says}</p>),
     go,

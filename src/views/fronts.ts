@@ -26,7 +26,7 @@ export interface CabinetFront {
 }
 
 /** Raised with every change to what `Fronts` holds: one that was remembered by another version is not shown. */
-export const FRONTS_SHAPE = 3;
+export const FRONTS_SHAPE = 4;
 
 /** Plain data: it is remembered as it is, to be shown at the next start before the shelf has been read. */
 export interface Fronts {

@@ -74,8 +74,9 @@ test('and of them the cabinet that was looked at last', async () => {
 test.each([
   ['of another shape', { shape: FRONTS_SHAPE + 1, text: JSON.stringify({ cabinets: [{ id: 'x', name: 'Old', fronts: [] }] }) }],
   ['without a shape', { cabinets: [{ id: 'x' }], elsewhere: [] }],
-  ['damaged', { shape: FRONTS_SHAPE, text: JSON.stringify({ cabinets: [{ id: 'x' }] }) }],
-  ['cut short', { shape: FRONTS_SHAPE, text: '{"cabinets":[{"id":' }],
+  ['damaged', { shape: FRONTS_SHAPE, text: JSON.stringify({ cabinets: [{ id: 'x' }] }), fronts: ['{}'] }],
+  ['of fewer cabinets', { shape: FRONTS_SHAPE, text: JSON.stringify({ cabinets: [{ id: 'x' }] }), fronts: [] }],
+  ['cut short', { shape: FRONTS_SHAPE, text: '{"cabinets":[{"id":', fronts: ['[]'] }],
 ])('fronts %s are not drawn, and the shelves open all the same', async (_, value) => {
   const { page } = app;
   await page.waitForSelector('.bar');

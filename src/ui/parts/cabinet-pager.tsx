@@ -3,7 +3,6 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import { markInWords } from '../../views/front-words.ts';
 import type { CabinetFront, Fronts } from '../../views/fronts.ts';
 import { FLAG_SHAPE, LEVEL_TONE } from '../flag-look.ts';
-import { scaleOf } from '../front-scale.ts';
 import { useLate } from '../use-late.ts';
 import { useWidth } from '../use-size.ts';
 import { CabinetFrontPart } from './cabinet-front.tsx';
@@ -19,18 +18,30 @@ interface CabinetPagerProps {
   onTurn: (id: string) => void;
   /** Cabinets are drawn together with what stands around them. */
   isAtOnce?: boolean;
+  /** How wide it stood last time, px. */
+  lastWidth?: number;
 }
 
 /** Share of the window's height that a cabinet may take before it is drawn smaller. */
 const HEIGHT_SHARE = 0.66;
 
 /** How wide the last one stood, px: the next is most likely as wide, and need not be drawn without its cabinets first. */
-let lastWidth = 0;
+let stood = 0;
+export const pagerWidth = (): number => stood;
 
 /** Cabinets side by side: swiped, or chosen by name. */
-export function CabinetPager({ fronts, current, elsewhere, picked, onPick, onTurn, isAtOnce = false }: CabinetPagerProps) {
+export function CabinetPager({
+  fronts,
+  current,
+  elsewhere,
+  picked,
+  onPick,
+  onTurn,
+  isAtOnce = false,
+  lastWidth = stood,
+}: CabinetPagerProps) {
   const { ref, width } = useWidth<HTMLDivElement>({ expected: lastWidth, isAtOnce });
-  if (width > 0) lastWidth = width;
+  if (width > 0) stood = width;
   const settling = useRef<ReturnType<typeof setTimeout>>(undefined);
   const ids = fronts.cabinets.map(({ id }): string => id);
   const at = ids.indexOf(current);
@@ -131,9 +142,9 @@ function PagerCabinet({ cabinet, isCurrent, width, height, picked, onPick }: Pag
   );
 }
 
-/** As much room as one takes that is not drawn. */
+/** As much room as one takes that is not drawn; told without its fronts, which need not have been read. */
 function CabinetRoom({ cabinet, width, height }: { cabinet: CabinetFront; width: number; height: number }) {
-  return <div style={{ height: `${Math.min(height, cabinet.heightMm * scaleOf(cabinet, width, height).scale)}px` }} />;
+  return <div style={{ height: `${Math.min(height, (cabinet.heightMm * width) / cabinet.widthMm)}px` }} />;
 }
 
 const SETTLE_MS = 90;

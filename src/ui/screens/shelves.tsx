@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { isBeginning } from '../../views/first-steps.ts';
 import { type CabinetFront, type Fronts, frontsOf } from '../../views/fronts.ts';
-import { chosenBefore, currentOf, ELSEWHERE, keyOf } from '../chosen-cabinet.ts';
+import { cabinetOf, chosenBefore, currentOf, ELSEWHERE, keyOf } from '../chosen-cabinet.ts';
 import { frontsOfLastTime, useRemembered } from '../early-fronts.tsx';
 import { usePane } from '../pane.tsx';
 import { AddCabinetSheet } from '../parts/add-cabinet-form.tsx';
@@ -102,7 +102,7 @@ function Cabinets({ fronts, asked }: { fronts: Fronts; asked: string }) {
   const { here, isBeside, isDesk } = usePane();
   const drawer = here.query.get('drawer') ?? '';
   const sought = here.query.get('thing') ?? '';
-  const ofDrawer = fronts.cabinets.find((each) => each.fronts.some(({ id }) => id === drawer))?.id;
+  const ofDrawer = cabinetOf(fronts, drawer);
   const [chosen, setChosen] = useState<string>(() => asked || chosenBefore(deps.settings, deps.keeper.name));
   const current = currentOf(fronts, chosen);
   // A drawer asked for brings its own cabinet.
