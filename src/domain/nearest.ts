@@ -19,11 +19,14 @@ export function slipsForgiven(word: string): number {
 export function nearest(vocabulary: Iterable<string>, word: string): readonly string[] {
   if (slipsForgiven(word) === 0) return [];
   const swapped = swapsOf(word);
+  const letters = lettersOf(word);
   let least = Number.POSITIVE_INFINITY;
   let found: string[] = [];
   for (const candidate of vocabulary) {
     if (candidate.length < word.length - 2 || HAS_DIGIT.test(candidate)) continue;
     const most = word.length === 6 && candidate.length === 7 ? 2 : slipsForgiven(word);
+    // Each letter that the candidate lacks is a slip of its own: most candidates are done with here, at a tenth of the cost.
+    if (count(letters & ~lettersOf(candidate)) > most) continue;
     const isLonger = candidate.length > word.length + most;
     const compared = isLonger ? candidate.slice(0, word.length) : candidate;
     const slips = swapped.has(compared) ? 1 : distance(word, compared);
@@ -34,6 +37,20 @@ export function nearest(vocabulary: Iterable<string>, word: string): readonly st
     found.push(candidate);
   }
   return found.sort().slice(0, NEAREST_MAX);
+}
+
+/** Which letters a word has, as bits; letters that share a bit only let more candidates through. */
+function lettersOf(word: string): number {
+  let bits = 0;
+  for (let i = 0; i < word.length; i++) bits |= 1 << (word.charCodeAt(i) & 31);
+  return bits;
+}
+
+function count(bits: number): number {
+  let left = bits;
+  let sum = 0;
+  for (; left !== 0; left &= left - 1) sum++;
+  return sum;
 }
 
 function swapsOf(word: string): ReadonlySet<string> {
