@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, posix } from 'node:path';
 import { type ESTree, type Plugin, parseAst } from 'vite';
 
 /**
@@ -101,7 +101,7 @@ function asScript(code: string, file: string, asked: (file: string) => readonly 
       throw new Error(`${file} exports more than names`);
     } else if (type === 'MetaProperty' && node.meta.name === 'import') edit('mouldkeepFile');
     else if (type === 'ImportExpression') {
-      const names = asked(join(file, '..', code.slice(node.source.start + 1, node.source.end - 1)));
+      const names = asked(posix.join(file, '..', code.slice(node.source.start + 1, node.source.end - 1)));
       if (names) edit(`self.mouldkeepFiles.load(mouldkeepFile.url,[${names.map(key).join()}])`);
     }
   });

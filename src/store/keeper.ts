@@ -63,6 +63,7 @@ export interface Keeper {
   join(entries: readonly Entry[], tell?: () => void): Promise<number | Problem>;
   /** Whether one of the newest entries takes this action back. A sealed taking-back is not looked up: that would read the journal. */
   isTakenBack(action: EntryId): boolean;
+  /** The newest entries that name a thing. Read no further once the signal says so; then it throws the signal's reason. */
   history(id: ThingId, wanted: number, signal?: AbortSignal): Promise<History>;
   journal(): Promise<readonly Entry[]>;
   /** How many entries the journal has, takings-back and what they took back included. Throws when the studio is replaced meanwhile. */
