@@ -10,11 +10,8 @@ export interface Correction {
   readonly instead: readonly string[];
 }
 
-/** Documents of one part that have all the words, and how well each answers: the worst of its ranks. */
-interface Hits {
-  readonly documents: readonly number[];
-  readonly ranks: readonly number[];
-}
+/** Documents of one part that have all the words, each × 4 + the worst of its ranks. */
+type Hits = Int32Array;
 
 export interface Found {
   /** Of each part. */
@@ -22,23 +19,40 @@ export interface Found {
   readonly corrections: readonly Correction[];
 }
 
+/** What was found after each word of the query before: with each letter of the next, the first are not looked for again. */
+interface Asked {
+  readonly words: readonly string[];
+  readonly mayCorrect: boolean;
+  readonly after: readonly Found[];
+}
+const lastAsked = new WeakMap<SearchIndex, Asked>();
+
 /** Looks for documents that have all the words. A word that none has is looked for by its nearest spellings, unless `mayCorrect` is false. */
 export function search(index: SearchIndex, words: readonly string[], mayCorrect = true): Found {
-  let hits: readonly Hits[] | undefined;
-  const corrections: Correction[] = [];
+  const last = lastAsked.get(index);
+  const after: Found[] = [];
   for (const word of words) {
-    let wordHits = wordsWith(index, [word]);
-    if (wordHits.length === 0 && mayCorrect) {
-      const spellings = nearest(spellableWords(index), word);
-      corrections.push({ typed: word, instead: spellings });
-      wordHits = wordsWith(index, spellings);
-    }
-    hits = index.parts.map((part, at) => narrow(part, hits?.[at], wordHits));
+    const at = after.length;
+    const isKnown = last?.mayCorrect === mayCorrect && last.words[at] === word && (at === 0 || after[at - 1] === last.after[at - 1]);
+    after.push((isKnown && last.after[at]) || searchOn(index, after.at(-1), word, mayCorrect));
   }
-  return { hits: hits ?? index.parts.map(() => NOTHING), corrections };
+  lastAsked.set(index, { words, mayCorrect, after });
+  return after.at(-1) ?? { hits: index.parts.map(() => NOTHING), corrections: [] };
 }
 
-const NOTHING: Hits = { documents: [], ranks: [] };
+const NOTHING: Hits = new Int32Array();
+
+/** Of what was found so far (all, at the first word) what has one word more. */
+function searchOn(index: SearchIndex, before: Found | undefined, word: string, mayCorrect: boolean): Found {
+  let wordHits = wordsWith(index, [word]);
+  let corrections = before?.corrections ?? [];
+  if (wordHits.length === 0 && mayCorrect) {
+    const instead = nearest(spellableWords(index), word);
+    corrections = [...corrections, { typed: word, instead }];
+    wordHits = wordsWith(index, instead);
+  }
+  return { hits: index.parts.map((part, at) => narrow(part, before?.hits[at], wordHits)), corrections };
+}
 
 interface WordHit {
   readonly word: number;
@@ -72,38 +86,42 @@ export function spellableWords(index: SearchIndex): readonly string[] {
   return words;
 }
 
-/** The best rank of each document while one word is looked for, else all RANK.none: made once, as a letter's own would be 20,000 numbers to throw away. */
+/** While one word is looked for: the best rank of each document, else RANK.none, and the documents that have it. Made once, as a letter's own would be 20,000 numbers to throw away. */
 let gained = new Uint8Array();
+let having = new Int32Array();
 
 /** Of the documents found so far (all, at the first word) those that have one of these words, each with the worse of the rank it had and the best that they give it. */
-function narrow(part: SearchPart, before: Hits | undefined, hits: readonly WordHit[]): Hits {
-  if (gained.length < part.documents.length) gained = new Uint8Array(part.documents.length).fill(RANK.none);
-  const having: number[] = [];
-  const { starts, postings } = part;
-  for (const { word, begins } of hits) {
-    if (!isIn(part, word)) continue;
+function narrow({ documents, starts, postings }: SearchPart, before: Hits | undefined, wordHits: readonly WordHit[]): Hits {
+  if (gained.length < documents.length) {
+    gained = new Uint8Array(documents.length).fill(RANK.none);
+    having = new Int32Array(documents.length);
+  }
+  let count = 0;
+  for (const { word, begins } of wordHits) {
+    if (word + 1 >= starts.length) continue;
     const end = starts[word + 1] as number;
     for (let at = starts[word] as number; at < end; at++) {
       const posting = postings[at] as number;
-      const rank = begins ? posting & 3 : RANK.inside;
       const document = posting >> 2;
+      const rank = begins ? posting & 3 : RANK.inside;
       const known = gained[document] as number;
-      if (known === RANK.none) having.push(document);
+      if (known === RANK.none) having[count++] = document;
       if (rank < known) gained[document] = rank;
     }
   }
-  const documents: number[] = [];
-  const ranks: number[] = [];
-  const among = before?.documents ?? having;
-  for (let at = 0; at < among.length; at++) {
-    const document = among[at] as number;
-    const rank = gained[document] as number;
-    if (rank === RANK.none) continue;
-    documents.push(document);
-    ranks.push(Math.max(rank, before?.ranks[at] ?? 0));
+  const hits = before ? amongThose(before) : having.slice(0, count).map((document) => document * 4 + (gained[document] as number));
+  for (let at = 0; at < count; at++) gained[having[at] as number] = RANK.none;
+  return hits;
+}
+
+function amongThose(before: Hits): Hits {
+  const kept = new Int32Array(before.length);
+  let count = 0;
+  for (const hit of before) {
+    const rank = gained[hit >> 2] as number;
+    if (rank !== RANK.none) kept[count++] = (hit & ~3) + Math.max(rank, hit & 3);
   }
-  for (const document of having) gained[document] = RANK.none;
-  return { documents, ranks };
+  return kept.subarray(0, count);
 }
 
 export interface Best {
@@ -122,24 +140,25 @@ export function best(index: SearchIndex, found: Found, most: number, isWanted: (
       if (each.counts[standard]) documents.push(...firstByTitle(each, standard, most - documents.length));
     }
   }
-  return { documents, count: wanted.reduce((sum, { hits }) => sum + hits.documents.length, 0) };
+  return { documents, count: wanted.reduce((sum, { hits }) => sum + hits.length, 0) };
 }
 
 interface Standing {
   readonly part: SearchPart;
   readonly hits: Hits;
   /** How good each find is: its rank, and after all ranks the same for what is spent. */
-  readonly standards: readonly number[];
+  readonly standards: Uint8Array;
   /** How many there are of each. */
   readonly counts: readonly number[];
 }
 
 function standing(part: SearchPart, hits: Hits): Standing {
-  const standards: number[] = [];
+  const standards = new Uint8Array(hits.length);
   const counts: number[] = new Array(2 * RANK.none).fill(0);
-  for (let at = 0; at < hits.documents.length; at++) {
-    const standard = (hits.ranks[at] as number) + (part.spent[hits.documents[at] as number] as number) * RANK.none;
-    standards.push(standard);
+  for (let at = 0; at < hits.length; at++) {
+    const hit = hits[at] as number;
+    const standard = (hit & 3) + (part.spent[hit >> 2] as number) * RANK.none;
+    standards[at] = standard;
     counts[standard] = (counts[standard] as number) + 1;
   }
   return { part, hits, standards, counts };
@@ -152,7 +171,7 @@ function firstByTitle({ part, hits, standards }: Standing, standard: number, mos
   const isAfter = (a: number, b: number) => order(a) > order(b) || (a > b && order(a) === order(b));
   for (let at = 0; at < standards.length; at++) {
     if (standards[at] !== standard) continue;
-    const document = hits.documents[at] as number;
+    const document = (hits[at] as number) >> 2;
     if (top.length >= most && isAfter(document, top.at(-1) as number)) continue;
     const after = top.findLastIndex((each) => isAfter(document, each));
     top.splice(after + 1, 0, document);

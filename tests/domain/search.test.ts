@@ -155,6 +155,24 @@ function things(of: Shelf): Thing[] {
   return Object.values(of.things).flatMap((map) => [...map.values()]);
 }
 
+test('what was asked before changes no answer', () => {
+  // Of the same things, and so of the same words, but an index that nothing has been asked of.
+  const afresh = () => aShelf([tene, chest, drawer, toggle, seal, good, torn, gone, amber, nameless]);
+  const asked = afresh();
+  const words = ['dolphin', 'dol', 'toggle', 'togle', 'xyzzy', 'sea', '1', 'a3'];
+  fc.assert(
+    fc.property(fc.array(fc.constantFrom(...words), { maxLength: 4 }), fc.boolean(), (query, mayCorrect) => {
+      const told = (on: Shelf) => {
+        const index = searchIndexOf(on);
+        const found = search(index, query, mayCorrect);
+        return [found.corrections, best(index, found, 50).documents.map(({ title }) => title)];
+      };
+      expect(told(asked)).toEqual(told(afresh()));
+    }),
+    { numRuns: 300 },
+  );
+});
+
 test('what is numbered is listed as one counts', () => {
   const herons = ['Heron 10', 'Heron 2', 'Heron 1', 'Heron 2b'].map((name) => aMould({ name }));
   expect(titles('heron', aShelf(herons))).toEqual(['Heron 1', 'Heron 2', 'Heron 2b', 'Heron 10']);
