@@ -44,22 +44,25 @@ export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn
       transaction.abort();
     };
     const tail = transaction.objectStore('tail');
-    const newest = tail.openKeyCursor(null, 'prev');
+    const newer = tail.getKey(IDBKeyRange.lowerBound(last, true));
     const mark = transaction.objectStore('meta').get('shelf') as IDBRequest<{ readonly value: ShelfMark } | undefined>;
     try {
-      tail.add(row).onsuccess = () => setTimeout(meanwhile);
+      tail.add(row);
     } catch (error) {
       reject(error);
       transaction.abort();
       return;
     }
-    newest.onsuccess = () => {
-      const found = newest.result?.key as EntryId | undefined;
-      if (found !== undefined && found > last) callOff();
+    newer.onsuccess = () => {
+      if (newer.result !== undefined) callOff();
     };
     mark.onsuccess = () => {
+      if (stale) return;
       const { last: sealed = '', folds: found = 0 } = mark.result?.value ?? {};
-      if (!stale && (found !== folds || (newest.result === null && sealed > last))) callOff();
+      if (found !== folds || sealed > last) return callOff();
+      // Both looks are heard; the row's own answer is not waited for.
+      transaction.commit();
+      setTimeout(meanwhile);
     };
   });
 }
