@@ -1,4 +1,4 @@
-import { computed, signal, useSignalEffect } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { withdraw } from '../../actions/withdraw.ts';
 import type { Entry } from '../../domain/entry.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
@@ -17,14 +17,26 @@ const taking = signal<Toast | null>(null);
 /** Long enough to read and reach for, and there is always *Undo* in the history afterwards. */
 const SHOWN_MS = 9000;
 
+let goes: ReturnType<typeof setTimeout> | undefined;
+
+/** Set going here and not by an effect: that would ask for a frame of its own while the message waits for its. */
+function show(next: Toast): void {
+  clearTimeout(goes);
+  toast.value = next;
+  if (next.isProblem) return;
+  goes = setTimeout(() => {
+    if (toast.value === next) toast.value = null;
+  }, SHOWN_MS);
+}
+
 /** Says what was done, with Undo; or what went wrong and what was kept. */
 export function say(says: string, done?: readonly Entry[]): void {
   const first = done?.[0];
-  toast.value = first ? { says, undo: first } : { says };
+  show(first ? { says, undo: first } : { says });
 }
 
 export function sayProblem(problem: Problem): void {
-  toast.value = { says: `${problem.says} ${problem.kept}`.trim(), isProblem: true };
+  show({ says: `${problem.says} ${problem.kept}`.trim(), isProblem: true });
 }
 
 /** Shows the outcome of an action; true when it was done. */
@@ -49,14 +61,6 @@ const isTaking = computed(() => toast.value !== null && taking.value === toast.v
 /** The message's place is there before any message, unseen: that is sooner on the glass than one made when it is needed. */
 export function ToastPart() {
   const deps = useDeps();
-  useSignalEffect(() => {
-    const shown = toast.value;
-    if (!shown || shown.isProblem) return undefined;
-    const timer = setTimeout(() => {
-      if (toast.value === shown) toast.value = null;
-    }, SHOWN_MS);
-    return () => clearTimeout(timer);
-  });
   async function takeBack(): Promise<void> {
     const shown = toast.value;
     if (!shown?.undo || taking.value === shown) return;
