@@ -1,4 +1,4 @@
-import type { BrowserContext } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { launchedPage, until } from './slow-page.ts';
 
 /** Half of the starts are tapped while they go on, which the other half is not held up by. */
@@ -60,29 +60,24 @@ async function starts(context: BrowserContext, url: string, slowdown: number, is
   return all;
 }
 
-const TYPED = ['toggle', 'minoan seal', 'heron broo', '150 bc', 'octopus', 'drawer', 'hond', 'signet ring 5', '1250'];
+/** A phone in the hand: what the tap before set going is done. */
+const REST_MS = 1500;
 
-/** Times of one letter, all in ms from the key stroke. */
-interface Answered {
-  /** Until its answer is painted: the period, or else the first thing. */
-  readonly first: number;
-  /** Until the frame after it is, which holds all that a phone shows of the answer. */
-  readonly whole: number;
-}
+const TYPED = ['toggle', 'minoan seal', 'heron broo', '150 bc', 'octopus', 'drawer', 'hond', 'signet ring 5', '1250'];
 
 /** Types in *Where is…*, a letter at a time. */
 export async function typeLetters(
   context: BrowserContext,
   url: string,
   slowdown: number,
-): Promise<{ median: number; p95: number; whole: number; count: number }> {
+): Promise<{ median: number; p95: number; count: number }> {
   const page = await launchedPage(context, slowdown);
   await page.goto(`${url}#/where`);
   await page.waitForSelector('#where-query');
   await page.waitForTimeout(4000);
   const times = await page.evaluate(async (words) => {
     const painted = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
-    const each: Answered[] = [];
+    const each: number[] = [];
     const input = document.querySelector<HTMLInputElement>('#where-query');
     if (!input) throw new Error('there is nowhere to type');
     const put = async (text: string) => {
@@ -90,9 +85,7 @@ export async function typeLetters(
       input.value = text;
       input.dispatchEvent(new InputEvent('input', { bubbles: true }));
       await painted();
-      const first = performance.now() - began;
-      await painted();
-      return { first, whole: performance.now() - began };
+      return performance.now() - began;
     };
     for (const word of words) {
       await put('');
@@ -105,33 +98,58 @@ export async function typeLetters(
     return each;
   }, TYPED);
   await page.close();
-  const firsts = times.map(({ first }) => first);
-  return { median: median(firsts), p95: p95(firsts), whole: p95(times.map(({ whole }) => whole)), count: times.length };
+  return { median: median(times), p95: p95(times), count: times.length };
 }
 
-/** Logs runs through the app's own form: from the tap on the button to its outcome on the glass, and to the mould's page with the new count. */
+/**
+ * Logs runs through the app's own form: from the tap on the button to its outcome on the glass, and to the mould's page with the new count.
+ * In turns with the barest page that stores and tells as much, both after the same rest: how fast a disk answers changes by the minute.
+ */
 export async function logRuns(
   context: BrowserContext,
   url: string,
   slowdown: number,
   moulds: readonly string[],
-): Promise<{ median: number; page: number; count: number }> {
+): Promise<{ median: number; page: number; bare: number; count: number }> {
+  const bare = await barePage(context, url, slowdown);
   const page = await launchedPage(context, slowdown);
   await page.goto(`${url}#/`);
   await page.waitForSelector('.bar');
-  const times: Shown[] = [];
+  const [times, bares]: [Shown[], number[]] = [[], []];
   for (const mould of moulds) {
+    await page.bringToFront();
     await page.evaluate((id) => {
       window.location.hash = `#/mould/${id}/run`;
     }, mould);
     await page.getByRole('button', { name: 'Shots: one more' }).click();
-    await page.waitForTimeout(1500);
+    await page.waitForTimeout(REST_MS);
     times.push(await page.evaluate(tapToShown));
     await page.waitForTimeout(500);
     await page.getByRole('button', { name: 'Close' }).click();
+    await bare.bringToFront();
+    await bare.waitForTimeout(REST_MS);
+    bares.push(await bare.evaluate(() => window.bench.bareTap()));
   }
   await page.close();
-  return { median: median(times.map(({ told }) => told)), page: median(times.map(({ drawn }) => drawn)), count: times.length };
+  await bare.close();
+  return {
+    median: median(times.map(({ told }) => told)),
+    page: median(times.map(({ drawn }) => drawn)),
+    bare: median(bares),
+    count: times.length,
+  };
+}
+
+/** Past the service worker, which would answer its address with the app. */
+async function barePage(context: BrowserContext, url: string, slowdown: number): Promise<Page> {
+  const page = await launchedPage(context, slowdown);
+  const session = await context.newCDPSession(page);
+  await session.send('Network.enable');
+  await session.send('Network.setBypassServiceWorker', { bypass: true });
+  await page.goto(`${url}bench/`);
+  await until(page, 'window.bench');
+  await page.evaluate(() => window.bench.layOutBare());
+  return page;
 }
 
 interface Shown {
