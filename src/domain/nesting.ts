@@ -9,13 +9,21 @@ export function labelOf(shelf: Shelf, place: Place): string {
   return place.label ?? titleOf(shelf, place);
 }
 
-/** “Plan chest › A3”. Rooms are left out, unless the room itself is meant. Empty when there is no such place. */
-export function pathText(shelf: Shelf, id: PlaceId | undefined): string {
+/** Names from the outermost place to the one meant: “Plan chest”, “A3”. Rooms are left out, unless the room itself is meant. Empty when there is no such place. */
+export function pathNames(shelf: Shelf, id: PlaceId | undefined): readonly string[] {
   const path = placesAround(shelf, id);
   return path
     .filter((place, index) => place.kind !== 'room' || index === path.length - 1)
-    .map((place) => (place.kind === 'cabinet' ? titleOf(shelf, place) : labelOf(shelf, place)))
-    .join(' › ');
+    .map((place) => (place.kind === 'cabinet' ? titleOf(shelf, place) : labelOf(shelf, place)));
+}
+
+/** “Plan chest › A3”. */
+export function pathText(shelf: Shelf, id: PlaceId | undefined): string {
+  return namesText(pathNames(shelf, id));
+}
+
+export function namesText(names: readonly string[]): string {
+  return names.join(' › ');
 }
 
 /** What stands directly in each place; the places that stand in none are under `undefined`. In the studio's order, then by label. */

@@ -1,7 +1,7 @@
 /** What a key can step to in a list. */
 const LINES = '.row-link, .attention-title, .picker-choice, .period-place';
 
-const isSeen = (element: HTMLElement) => element.checkVisibility() && !element.closest('[inert]');
+const isSeen = (element: HTMLElement) => element.checkVisibility({ visibilityProperty: true }) && !element.closest('[inert]');
 
 /** The lines of what is being looked at: a sheet lies over everything else, and of two panes it is the one that has the focus. */
 function lines(): readonly HTMLElement[] {

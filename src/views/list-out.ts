@@ -1,6 +1,7 @@
 import type { Day, ThingId } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
 import type { Level } from '../domain/flag.ts';
+import { namesText } from '../domain/nesting.ts';
 import { type Shelf, thingOf } from '../domain/shelf.ts';
 import { titleOf } from '../domain/title.ts';
 import { SI_UNITS, type Units } from '../domain/units.ts';
@@ -70,11 +71,11 @@ function rowsOut(title: string, rows: readonly Row[]): ListOut {
 function answersOut(shelf: Shelf, query: string, units: Units): ListOut {
   const { periods, things } = whereIs(shelf, query, units, ALL);
   const ofPeriods = periods.flatMap(({ name, span, places }) =>
-    places.map(({ path, isAssigned, pieces }) => [
+    places.map(({ names, isAssigned, pieces }) => [
       [name, span].filter(Boolean).join(', '),
       isAssigned ? 'period kept there' : 'period, things of it stand there',
       pieces > 0 ? `${pieces} ${pieces === 1 ? 'piece' : 'pieces'}` : '',
-      path,
+      namesText(names),
     ]),
   );
   const ofThings = things.map(({ title, detail, states, place }) => [title, detail, states.map(({ word }) => word).join(', '), place]);

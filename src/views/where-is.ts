@@ -5,7 +5,7 @@ import { wordsOf } from '../domain/folding.ts';
 import { parseCode } from '../domain/label.ts';
 import { platesByDesign } from '../domain/made-kinds.ts';
 import { sayCount } from '../domain/measure-words.ts';
-import { childrenOf, pathText } from '../domain/nesting.ts';
+import { childrenOf, pathNames, pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import { designsByPeriod, periodsInOrder, periodsOverlapping } from '../domain/period-span.ts';
 import { portraitOf } from '../domain/portrait.ts';
@@ -30,7 +30,8 @@ const PLACES_EACH = 2;
 
 export interface PlaceAnswer {
   readonly id: PlaceId;
-  readonly path: string;
+  /** From the outermost inwards: “Plan chest”, “A3”. */
+  readonly names: readonly string[];
   readonly front: OnFront | null;
   /** The studio keeps this period there; otherwise things of it only happen to stand there. */
   readonly isAssigned: boolean;
@@ -108,6 +109,17 @@ export function allPeriods(shelf: Shelf): readonly Pick<PeriodAnswer, 'id' | 'na
   }));
 }
 
+const REHEARSED = 3;
+
+/** Words to be answered unseen before anything is typed, of every sort: of designs, one by a slip, two at once, a year, and periods. */
+export function rehearsals(shelf: Shelf): readonly string[] {
+  const [first = '', ...designs] = [...shelf.things.design.values()].slice(0, REHEARSED).map(({ name }) => wordsOf(name ?? '')[0] ?? '');
+  const periods = allPeriods(shelf).slice(0, REHEARSED);
+  const year = [...shelf.things.period.values()].find(({ from }) => from !== undefined)?.from;
+  const asked = [first, ...designs, first && `${first}x`, `${periods[0]?.name ?? ''} ${first}`, year === undefined ? '' : `${year}`];
+  return [...asked, ...periods.map(({ name }) => name)].filter((each) => each.trim() !== '');
+}
+
 /** Periods with a word that begins with what was typed: the answer to a first letter, which thousands of things have. */
 export function periodsBeginning(shelf: Shelf, typed: string): ReturnType<typeof allPeriods> {
   const [begin = ''] = wordsOf(typed);
@@ -146,7 +158,7 @@ function periodAnswer(shelf: Shelf, period: Period, most = PLACES_MAX): PeriodAn
     id: period.id,
     name: titleOf(shelf, period),
     span: spanInYears(period.from, period.to),
-    places: places.slice(0, most).map((place) => ({ ...place, path: pathText(shelf, place.id), front: onFront(shelf, place.id) })),
+    places: places.slice(0, most).map((place) => ({ ...place, names: pathNames(shelf, place.id), front: onFront(shelf, place.id) })),
     morePlaces: Math.max(0, places.length - most),
   };
 }

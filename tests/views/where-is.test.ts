@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Year } from '../../src/domain/brand.ts';
-import { ANSWERS_MAX, allPeriods, whereIs } from '../../src/views/where-is.ts';
+import { namesText } from '../../src/domain/nesting.ts';
+import { ANSWERS_MAX, allPeriods, rehearsals, whereIs } from '../../src/views/where-is.ts';
 import { aDesign, aMaster, aMould, aPeriod, aPlace, aShelf, codeOf } from '../support/builders.ts';
 
 const minoan = aPeriod({ name: 'Minoan', from: -2699 as Year, to: -1099 as Year, order: 1 });
@@ -32,7 +33,7 @@ test('four letters of a period show it with the drawers that keep it, then those
   expect(corrections).toEqual([]);
   expect(periods).toHaveLength(1);
   expect(periods[0]).toMatchObject({ name: 'Minoan', span: '2700–1100 BC' });
-  expect(periods[0]?.places.map(({ path, isAssigned, pieces, front }) => [path, isAssigned, pieces, front?.drawer])).toEqual([
+  expect(periods[0]?.places.map(({ names, isAssigned, pieces, front }) => [namesText(names), isAssigned, pieces, front?.drawer])).toEqual([
     ['Plan chest › A3', true, 1, kept.id],
     ['Plan chest › B1', false, 2, other.id],
     ['Bench box', false, 1, undefined],
@@ -90,4 +91,13 @@ test('at most sixty are listed, and how many more there are is said', () => {
 
 test('all periods come in the studio’s order', () => {
   expect(allPeriods(shelf).map(({ name }) => name)).toEqual(['Minoan', 'Hellenistic']);
+});
+
+test('what is rehearsed has something to show, each in its own way', () => {
+  const answers = rehearsals(shelf).map((query) => whereIs(shelf, query));
+  expect(answers.length).toBeGreaterThanOrEqual(5);
+  expect(answers.filter(({ periods, things }) => periods.length + things.length > 0).length).toBeGreaterThanOrEqual(answers.length - 1);
+  expect(answers.some(({ corrections }) => (corrections[0]?.instead.length ?? 0) > 0)).toBe(true);
+  expect(answers.some(({ years }) => years !== undefined)).toBe(true);
+  expect(rehearsals(aShelf([]))).toEqual([]);
 });

@@ -22,13 +22,10 @@ export function FoundThing({ thing, opensThing }: { thing: ThingAnswer; opensThi
         <span class="row-words">
           <span class="row-title">{thing.title}</span>
           {thing.place && !isPlace && <span class="found-place">{thing.place}</span>}
-          {!thing.place && hasPlace(thing) && <span class="row-detail">no place yet</span>}
-          <span class="row-detail">{isPlace ? `${thing.place} · ${thing.detail}` : thing.detail}</span>
-          {thing.states.length > 0 && (
-            <span class="row-marks">
-              <StateMarks states={thing.states} of={thing.id} />
-            </span>
-          )}
+          <span class="row-detail">
+            {detailOf(thing)}
+            {thing.states.length > 0 && <StateMarks states={thing.states} of={thing.id} />}
+          </span>
         </span>
       </a>
       {shows !== own && (
@@ -42,6 +39,12 @@ export function FoundThing({ thing, opensThing }: { thing: ThingAnswer; opensThi
       )}
     </li>
   );
+}
+
+/** Before the marks, with a space. */
+function detailOf(thing: ThingAnswer): string {
+  if (thing.noun === 'place') return `${thing.place} · ${thing.detail} `;
+  return thing.place || !hasPlace(thing) ? `${thing.detail} ` : `no place yet · ${thing.detail} `;
 }
 
 function hasPlace({ noun }: ThingAnswer): boolean {

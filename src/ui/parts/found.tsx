@@ -1,7 +1,7 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { sayCount } from '../../domain/measure-words.ts';
 import type { Correction } from '../../domain/search.ts';
-import { type ThingAnswer, whereIs } from '../../views/where-is.ts';
+import { whereIs } from '../../views/where-is.ts';
 import { useShelf } from '../studio.tsx';
 import { useUnits } from '../use-units.ts';
 import { LinkButton } from './button.tsx';
@@ -14,24 +14,13 @@ import { TakeList } from './take-list.tsx';
 
 const PickRows = lazy(async () => (await import('./pick-rows.tsx')).PickRows);
 
-/** Things and periods, as many as are first seen on a phone: drawing the rest would hold up the next letter. */
+/** Things and periods, as many as stand above a phone's keyboard: drawing the rest would hold up the next letter. */
 const AT_ONCE = [3, 1] as const;
 /** Of the things, so many below a period. */
-const AT_ONCE_BELOW = 2;
-const NOT_YET: readonly ThingAnswer[] = [];
+const AT_ONCE_BELOW = 1;
 
-/** What was found: the period or the first thing at once, what else a phone shows a frame later, and all of it when the typing pauses. */
-export function Found({
-  query,
-  isSettled,
-  isSeen,
-  opensThing,
-}: {
-  query: string;
-  isSettled: boolean;
-  isSeen: boolean;
-  opensThing: boolean;
-}) {
+/** What was found: at once what stands above a phone's keyboard, and all of it when the typing pauses. */
+export function Found({ query, isSettled, opensThing }: { query: string; isSettled: boolean; opensThing: boolean }) {
   const shelf = useShelf();
   const units = useUnits();
   const { periods, things, more, corrections, years } = useMemo(
@@ -39,13 +28,7 @@ export function Found({
     [shelf, query, units, isSettled],
   );
   const [pickFrom, setPickFrom] = useState<number | undefined>();
-  const [first, further] = useMemo(() => {
-    const at = periods.length === 0 ? 1 : 0;
-    return [things.slice(0, at), things.slice(at, isSettled || at > 0 ? things.length : AT_ONCE_BELOW)];
-  }, [periods, things, isSettled]);
-  // Until they are drawn, those of the letter before stand there.
-  const [late, setLate] = useState(NOT_YET);
-  useEffect(() => setLate(isSeen ? further : NOT_YET), [further, isSeen]);
+  const shown = isSettled || periods.length === 0 ? things : things.slice(0, AT_ONCE_BELOW);
   const isNothing = periods.length === 0 && things.length === 0;
   return (
     <div>
@@ -79,7 +62,7 @@ export function Found({
           <>
             {things.length > 1 && <PickStart onStart={setPickFrom} />}
             <ul class="list">
-              {[...first, ...(things.length === 0 ? NOT_YET : late)].map((thing, row) => (
+              {shown.map((thing, row) => (
                 <FoundThing key={row} thing={thing} opensThing={opensThing} />
               ))}
             </ul>

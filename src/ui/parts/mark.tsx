@@ -8,7 +8,7 @@ export function Mark({ shape, word, tone }: { shape: ShapeName; word: string; to
   return (
     <span class={`mark mark-${tone}`}>
       <Shape name={shape} size={18} />
-      <span>{word}</span>
+      {word}
     </span>
   );
 }

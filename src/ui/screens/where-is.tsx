@@ -1,5 +1,5 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { allPeriods, periodsBeginning, readyInSlices } from '../../views/where-is.ts';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { allPeriods, periodsBeginning, readyInSlices, rehearsals } from '../../views/where-is.ts';
 import { usePane } from '../pane.tsx';
 import { LinkButton } from '../parts/button.tsx';
 import { Found } from '../parts/found.tsx';
@@ -18,28 +18,30 @@ export function WhereIsScreen(_: object) {
   useEffect(() => inTurns(readyInSlices(shelf), () => setReady(true), { isPressing: true }), [shelf]);
   return (
     <Screen title="Where is…" hasBack={false}>
-      <Asked rehearsal={isReady ? allPeriods(shelf)[0]?.name : undefined} />
+      <Asked rehearsed={isReady ? rehearsals(shelf) : NOTHING} />
     </Screen>
   );
 }
 
+const NOTHING: readonly string[] = [];
+
 /**
- * What is typed and its answers: all that a letter draws again. The `rehearsal` is answered unseen, so that the first letters find the
- * answer drawn and only refill it.
+ * What is typed and its answers: all that a letter draws again. What is `rehearsed` is answered unseen while nothing is typed, so that the
+ * first letters find code that has run, words that have been laid out, and an answer that they only refill.
  */
-function Asked({ rehearsal }: { rehearsal: string | undefined }) {
+function Asked({ rehearsed }: { rehearsed: readonly string[] }) {
   const { here, isBeside, isDesk } = usePane();
-  const [query, setQuery] = useState(() => here.query.get('q') ?? '');
+  const [query, setQuery, isSettled] = useTyped(() => here.query.get('q') ?? '');
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (!isBeside) box.current?.focus();
   }, []);
-  const isSettled = useSettled(query);
   useKeptQuery(query, isSettled, isBeside);
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
   const [begun, answered] = [useRef(''), useRef('')];
   (isBeginning ? begun : answered).current = query;
-  if (answered.current === '' && rehearsal !== undefined) answered.current = rehearsal;
+  const rehearsal = useOneByOne(rehearsed, isBeginning);
+  if (rehearsal !== undefined) answered.current = rehearsal;
   // The very same as before, it is not gone through again.
   const periods = useMemo(() => <Periods onPick={setQuery} typed={begun.current} />, [begun.current]);
   return (
@@ -78,14 +80,26 @@ function Asked({ rehearsal }: { rehearsal: string | undefined }) {
         )}
       </search>
       {/* Kept and refilled rather than made anew: at the letter where one gives way to the other, that was most of the work. */}
-      <div hidden={isBeginning}>
-        {answered.current !== '' && (
-          <Found query={answered.current} isSettled={isSettled && !isBeginning} isSeen={!isBeginning} opensThing={isDesk} />
-        )}
+      <div hidden={isBeginning && rehearsal === undefined} class={rehearsal === undefined ? undefined : 'rehearsal'}>
+        {answered.current !== '' && <Found query={answered.current} isSettled={isSettled && !isBeginning} opensThing={isDesk} />}
       </div>
       <div hidden={!isBeginning}>{periods}</div>
     </>
   );
+}
+
+const REST_MS = 60;
+
+/** Each in turn, with a rest between them, as long as there is time for it; undefined when there is not, and afterwards. */
+function useOneByOne(list: readonly string[], hasTime: boolean): string | undefined {
+  const [at, setAt] = useState(0);
+  const value = hasTime ? list[at] : undefined;
+  useEffect(() => {
+    if (value === undefined) return undefined;
+    const timer = setTimeout(() => setAt(at + 1), REST_MS);
+    return () => clearTimeout(timer);
+  }, [value, at]);
+  return value;
 }
 
 function Periods({ onPick, typed }: { onPick: (query: string) => void; typed: string }) {
@@ -130,7 +144,7 @@ function useKeptQuery(query: string, isSettled: boolean, isBeside: boolean): voi
   keep.current = () => keepList(to(['where'], query === '' ? {} : { q: query }), isBeside);
   useEffect(() => {
     if (isSettled) keep.current();
-  }, [query, isSettled, isBeside]);
+  }, [isSettled && query, isSettled && isBeside]);
   useEffect(() => {
     const keepOnTap = () => keep.current();
     const keepOnEnter = (event: KeyboardEvent) => {
@@ -145,12 +159,15 @@ function useKeptQuery(query: string, isSettled: boolean, isBeside: boolean): voi
   }, []);
 }
 
-/** Whether the query has stood still for a moment. */
-function useSettled(query: string): boolean {
-  const [settled, setSettled] = useState(query);
-  useEffect(() => {
-    const timer = setTimeout(() => setSettled(query), SETTLED_MS);
-    return () => clearTimeout(timer);
-  }, [query]);
-  return settled === query;
+/** What is typed, and whether it has stood still for a moment. Without an effect at every letter: each puts off the frame that the letter waits for. */
+function useTyped(begin: () => string): [string, (query: string) => void, boolean] {
+  const [typed, setTyped] = useState(() => ({ query: begin(), isSettled: true }));
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  useEffect(() => () => clearTimeout(timer.current), []);
+  const type = useCallback((query: string) => {
+    clearTimeout(timer.current);
+    setTyped({ query, isSettled: false });
+    timer.current = setTimeout(() => setTyped({ query, isSettled: true }), SETTLED_MS);
+  }, []);
+  return [typed.query, type, typed.isSettled];
 }
