@@ -40,7 +40,7 @@ function Asked({ rehearsed }: { rehearsed: readonly string[] }) {
   const isBeginning = query.trim() === '' || (query.trim().length === 1 && !isSettled);
   const [begun, answered] = [useRef(''), useRef('')];
   (isBeginning ? begun : answered).current = query;
-  const rehearsal = useOneByOne(rehearsed, isBeginning);
+  const rehearsal = useOneByOne(rehearsed, query.trim() === '');
   if (rehearsal !== undefined) answered.current = rehearsal;
   // The very same as before, it is not gone through again.
   const periods = useMemo(() => <Periods onPick={setQuery} typed={begun.current} />, [begun.current]);
