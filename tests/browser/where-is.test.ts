@@ -24,6 +24,9 @@ test('from the first screen, two taps or four letters show the drawer of a perio
   await expect.poll(() => drawers.count()).toBeGreaterThan(2);
   await settled(page);
   const tapped = await drawers.allTextContents();
+  // Said as words, and not run together.
+  await page.getByRole('heading', { name: 'Minoan 2700–1100 BC' }).waitFor();
+  await page.getByRole('link', { name: /^B1 Card index \d+ pieces$/ }).waitFor();
   await page.getByRole('button', { name: 'Clear' }).click();
   await page.keyboard.type('mino');
   await expect.poll(() => drawers.allTextContents()).toEqual(tapped);

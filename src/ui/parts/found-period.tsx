@@ -6,7 +6,7 @@ import { Icon } from './icon.tsx';
 
 /**
  * A period that was looked for, with the drawers it is kept or found in; the arrow opens the period. Of few elements and texts: they are
- * what a letter's answer costs.
+ * what a letter's answer costs. The spaces are for those who hear it.
  */
 export function FoundPeriod({ period }: { period: PeriodAnswer }) {
   const hasHome = period.places.some(({ isAssigned }) => isAssigned);
@@ -15,7 +15,7 @@ export function FoundPeriod({ period }: { period: PeriodAnswer }) {
       <div class="period-head">
         <h2>
           {period.name}
-          {period.span && <small>{period.span}</small>}
+          {period.span && <small>{` ${period.span}`}</small>}
         </h2>
         <a class="found-open" href={to(['thing', period.id])} aria-label={`About ${period.name}`}>
           <Icon name="move" />
@@ -27,7 +27,7 @@ export function FoundPeriod({ period }: { period: PeriodAnswer }) {
           <li key={row}>
             <a class="period-place" href={onFrontAddress(place)}>
               <span class="front-label">{place.names.at(-1)}</span>
-              {namesText(place.names.slice(0, -1))}
+              {` ${namesText(place.names.slice(0, -1))} `}
               <small>{pieces(place, hasHome)}</small>
             </a>
           </li>
