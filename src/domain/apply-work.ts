@@ -3,7 +3,7 @@ import type { Day, PlaceId } from './brand.ts';
 import { driftAfter } from './drift.ts';
 import type { EntryOf } from './entry.ts';
 import { withRun } from './run.ts';
-import { MONTHS_KEPT, type Run, type Thing } from './shelf.ts';
+import { MONTHS_KEPT, type Run } from './shelf.ts';
 
 export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
   const mould = bench.of('mould', entry.mould);
@@ -32,8 +32,7 @@ export function inject(bench: Bench, entry: EntryOf<'injected'>): void {
 }
 
 function lay(bench: Bench, pile: object, at: PlaceId | undefined, on: Day): void {
-  bench.put(pile as Thing);
-  bench.stand(pile as Thing, at, on);
+  bench.stand(bench.make(pile), at, on);
 }
 
 /** Wax leaves the tub for use; the months with any use are kept so that the use over a delivery time can be told. */

@@ -2,7 +2,7 @@ import { cast, dress, inject, invest, issue } from './apply-work.ts';
 import { Bench, change, clear, defined, type Mine } from './bench.ts';
 import type { Sha256, ThingId } from './brand.ts';
 import type { Corrected, Entry, EntryOf, Recorded } from './entry.ts';
-import type { Shelf, Thing } from './shelf.ts';
+import type { Shelf } from './shelf.ts';
 import { withReadings } from './size/reading.ts';
 import { through } from './slices.ts';
 import { subjectOf } from './subject.ts';
@@ -69,8 +69,7 @@ function record(bench: Bench, entry: Recorded): void {
   if (entry.noun === 'mould') Object.assign(start, { shots: 0, good: 0, rejects: 0 });
   if (entry.noun === 'wax') start['grams'] = entry.grams ?? 0;
   if (entry.noun === 'injectedWax' || entry.noun === 'casting') start['pieces'] = entry.pieces ?? 0;
-  const thing = { ...start, ...entry.fields } as unknown as Thing;
-  bench.put(thing);
+  const thing = bench.make({ ...start, ...entry.fields });
   if (entry.at !== undefined) bench.stand(thing, entry.at, entry.on);
 }
 
@@ -94,9 +93,8 @@ function correct(bench: Bench, entry: Corrected): void {
   if (entry.without) takeOff(mine, entry.without);
   if (entry.first) putFirst(mine, entry.first);
   if (entry.aside) {
-    const aside: Record<string, unknown> = { ...thing.aside };
-    assign(aside, entry.aside);
-    if (Object.keys(aside).length > 0) mine['aside'] = aside;
+    const aside = Object.entries({ ...thing.aside, ...entry.aside }).filter(([, until]) => until !== null);
+    if (aside.length > 0) mine['aside'] = Object.fromEntries(aside);
     else clear(mine, 'aside');
   }
 }
@@ -117,11 +115,8 @@ function putFirst(mine: Mine, first: Sha256): void {
   mine.pictures = [first, ...(mine.pictures ?? [])];
 }
 
-function assign(target: Record<string, unknown>, changes: object): void {
-  for (const [key, value] of Object.entries(changes)) {
-    if (value === null) delete target[key];
-    else target[key] = value;
-  }
+function assign(mine: Mine, changes: object): void {
+  for (const [field, value] of Object.entries(changes)) mine[field] = value ?? undefined;
 }
 
 function move(bench: Bench, entry: EntryOf<'moved'>): void {

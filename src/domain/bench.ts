@@ -1,3 +1,4 @@
+import { blank } from './blank.ts';
 import type { Day, PlaceId, ThingId } from './brand.ts';
 import { NOUNS, type Noun } from './noun.ts';
 import type { Shelf, Thing, Things } from './shelf.ts';
@@ -39,8 +40,14 @@ export class Bench {
     return this.of('injectedWax', id) ?? this.of('casting', id);
   }
 
-  /** Adds a thing made for this bench. */
-  put(thing: Thing): void {
+  /** Puts a thing with what is given, of this bench's own, in the place of any that has its id. */
+  make(given: object): Thing {
+    const thing = Object.assign(blank((given as Thing).noun), given) as Thing;
+    this.put(thing);
+    return thing;
+  }
+
+  private put(thing: Thing): void {
     const noun = thing.noun;
     if (!this.copied.has(noun)) {
       (this.things as Record<Noun, unknown>)[noun] = new Map(this.things[noun] as ReadonlyMap<string, Thing>);
@@ -53,9 +60,7 @@ export class Bench {
   /** The thing to write to: itself when it is this bench's own, else a copy in its stead. */
   edit(thing: Thing): Mine {
     if (this.mine.has(thing)) return thing as unknown as Mine;
-    const copy = { ...thing };
-    this.put(copy);
-    return copy as unknown as Mine;
+    return this.make(thing) as unknown as Mine;
   }
 
   /** Puts a thing where it stands; the index of contents follows. */
@@ -90,9 +95,9 @@ export function change(bench: Bench, thing: Thing | undefined, changes: object):
   if (thing) Object.assign(bench.edit(thing), changes);
 }
 
-/** Takes fields away that are there; a needless `delete` would make the engine keep the thing in a slower form. */
+/** Takes fields away. Not by `delete`, which would make the browser keep the thing in a slower form. */
 export function clear(mine: Mine, ...fields: readonly string[]): void {
-  for (const field of fields) if (mine[field] !== undefined) delete mine[field];
+  for (const field of fields) if (mine[field] !== undefined) mine[field] = undefined;
 }
 
 export function total(parts: { readonly [key: string]: number } | undefined): number {

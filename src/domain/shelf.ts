@@ -8,7 +8,7 @@ import type { Retirement } from './retirement.ts';
 import type { Reading } from './size/reading.ts';
 import type { StudioFields } from './studio.ts';
 
-/** What every thing on the shelf has besides its fields. */
+/** What every thing on the shelf has besides its fields. A field that is not filled in is undefined, or not there. */
 interface Standing<N extends Noun> {
   readonly id: IdOf[N];
   readonly noun: N;
@@ -125,7 +125,7 @@ export type Want = Thing<'want'>;
 
 export const MONTHS_KEPT = 14;
 /** Raised when the same journal would fold to another shelf; stored shelves of another version are folded afresh. */
-export const FOLD_VERSION = 5;
+export const FOLD_VERSION = 6;
 
 export type Things = { readonly [N in Noun]: ReadonlyMap<IdOf[N], Thing<N>> };
 

@@ -9,9 +9,10 @@ export function known<N extends Noun>(noun: N, fields = {}, over = {}): Recorded
   return aRecorded(noun, fields as never, { id: SOME[noun], ...over } as never);
 }
 
-/** The thing of a noun, by default the one under the made-up id. */
+/** What is filled in of the thing of a noun, by default of the one under the made-up id. */
 export function thing<N extends Noun>(shelf: Shelf, noun: N, id: string = SOME[noun]): Thing<N> {
-  return (shelf.things[noun] as ReadonlyMap<string, Thing<N>>).get(id) as Thing<N>;
+  const found = (shelf.things[noun] as ReadonlyMap<string, Thing<N>>).get(id) as Thing<N>;
+  return found && (Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as unknown as Thing<N>);
 }
 
 export function contents(shelf: Shelf, place: string): string[] {
