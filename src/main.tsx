@@ -37,6 +37,9 @@ function askOnceSomethingIsKept({ keeper, settings, askToPersist }: Deps): void 
   });
 }
 
+/** ms between pages of the second copy: one after another without a pause they would keep the disk busy for whoever taps next. */
+const COPY_PAUSE = 50;
+
 const isDemo = new URLSearchParams(window.location.search).has('demo');
 const name = isDemo ? 'mouldkeep-demo' : 'mouldkeep';
 // The demo can be unpacked again.
@@ -62,7 +65,7 @@ async function start(): Promise<void> {
       by: () => who(),
       whenIdle,
       texts,
-      rest: () => untouched(1000).then(() => new Promise<void>(whenIdle)),
+      rest: () => untouched(1000).then(() => new Promise<void>((done) => setTimeout(() => whenIdle(done), COPY_PAUSE))),
       early: async (fronts) => {
         const [stage, settings] = await Promise.all([staging, opening]);
         stage.early(fronts, settings, name);

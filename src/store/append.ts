@@ -30,7 +30,7 @@ export interface PlannedOn {
  * Adds one action to the tail. Rejects with Stale when something newer than `last` is there already, or the shelf was summed afresh since:
  * a studio put in its place may be older than the one the action was planned on. Without Dexie, whose promises took
  * twice as long as the write itself: the look and the write are asked for together, and the look can still call the write off. `meanwhile` is
- * called while the disk is busy; not before, since the page only sends the write on once it has heard the answers.
+ * called while the disk is busy.
  */
 export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn, meanwhile: () => void): Promise<void> {
   if (!db.isOpen()) return Promise.reject(new Dexie.DatabaseClosedError());
@@ -62,7 +62,7 @@ export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn
       if (found !== folds || sealed > last) return callOff();
       // Both looks are heard; the row's own answer is not waited for.
       transaction.commit();
-      setTimeout(meanwhile);
+      meanwhile();
     };
   });
 }

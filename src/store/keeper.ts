@@ -1,3 +1,4 @@
+import { isToSpare, spare } from '../domain/bench.ts';
 import type { Day, EntryId, Sha256, ThingId } from '../domain/brand.ts';
 import { CLOCK_ZERO, clockOf } from '../domain/clock.ts';
 import { type Desk, makeDesk } from '../domain/desk.ts';
@@ -11,6 +12,7 @@ import { codesOf } from './codes.ts';
 import { openingProblem, storageProblem } from './failure.ts';
 import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
+import { openOtherTabs } from './other-tabs.ts';
 import { countEntries, entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
@@ -34,13 +36,6 @@ export interface KeeperOptions {
   readonly rest?: () => Promise<void>;
   /** Runs a job when nothing else is going on. */
   readonly whenIdle: (job: () => void) => void;
-}
-
-/** What one tab tells the others: rows it wrote, and to how often the shelf had been summed afresh; or that they have to read again. */
-interface Told {
-  readonly rows?: TailRow[];
-  readonly folds?: number;
-  readonly reload?: true;
 }
 
 export type MakePlan = (shelf: Shelf, desk: Desk) => readonly Entry[] | Problem;
@@ -126,7 +121,10 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
   const held = new Held(db, loaded, options);
   const inTurn = makeTurns();
   const readThumb = thumbReader(db);
-  const channel = new BroadcastChannel(`mouldkeep:${options.name}`);
+  const others = openOtherTabs(options.name, ({ rows, reload, folds }) => {
+    if (reload) void quietly(() => held.reload());
+    else if (rows) void quietly(() => takeTold(rows, folds ?? held.folds));
+  });
 
   /** For what nobody waits for: when it fails, the next catching up or acting tells. */
   function quietly(job: () => Promise<unknown>): Promise<void> {
@@ -141,11 +139,6 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     return job().catch(storageProblem);
   }
 
-  channel.onmessage = (event: MessageEvent<Told>) => {
-    const { rows, reload, folds } = event.data;
-    if (reload) void quietly(() => held.reload());
-    else if (rows) void quietly(() => takeTold(rows, folds ?? held.folds));
-  };
   /** Rows of a studio that was replaced meanwhile must not come back with a message that was late. */
   async function takeTold(rows: readonly TailRow[], folds: number): Promise<void> {
     if (folds > held.folds) await held.reload();
@@ -153,9 +146,14 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
   }
   db.on('versionchange', () => {
     db.close();
-    channel.close();
+    others.leave();
     return false; // Dexie's own answer is to open again at the next write, whatever the newer code has made of the database.
   });
+
+  /** When there is time, so that the next action need not copy what is big. */
+  function spareSoon(): void {
+    if (isToSpare(held.shelf)) options.whenIdle(() => spare(held.shelf));
+  }
 
   /** The next second copy, while it waits; not put off by further changes. */
   let copying: ReturnType<typeof setTimeout> | undefined;
@@ -167,12 +165,8 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     }, COPY_AFTER);
   }
 
-  function tell(message: Told): void {
-    if (db.isOpen()) channel.postMessage(message);
-  }
-
   function adopt(whole: Refolded): void {
-    tell({ reload: true });
+    if (db.isOpen()) others.tell({ reload: true });
     held.adopt(whole);
     copySoon();
   }
@@ -195,9 +189,11 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
 
   /** Shows entries that are safely written, and tells the other tabs. */
   async function showWritten(row: TailRow, entries: readonly Entry[], ahead?: Ahead): Promise<void> {
-    tell({ rows: [row], folds: held.folds });
+    others.tellSoon({ rows: [row], folds: held.folds }, () => {
+      copySoon();
+      spareSoon();
+    });
     const isAfresh = await held.take(entries, ahead);
-    copySoon();
     if (isAfresh) options.whenIdle(() => void quietly(refoldAll));
     else if (held.tail.length > TAIL_FULL) options.whenIdle(() => void keeper.seal());
   }
@@ -278,11 +274,12 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     close() {
       clearTimeout(firstCopy);
       clearTimeout(copying);
-      channel.close();
+      others.close();
       db.close();
     },
   };
   const firstCopy = setTimeout(copySoon, FIRST_COPY_AFTER);
+  spareSoon();
   void keeper.catchUp(); // What was written between reading the shelf and listening to the channel.
   return keeper;
 }

@@ -106,7 +106,7 @@ export const KEYS: readonly KeyRule[] = [
     key: 'u',
     says: 'Undo what was just done',
     run: () => {
-      const undo = document.querySelector<HTMLElement>('.toast-undo');
+      const undo = document.querySelector<HTMLElement>('.toast .toast-undo:not([hidden])');
       if (undo) undo.click();
       else say('Nothing was done a moment ago. The history of each thing has an Undo for every line.');
       return true;

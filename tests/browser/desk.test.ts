@@ -193,6 +193,9 @@ test.each(['light', 'dark'] as const)(
     await expect.poll(() => contents.locator('.row-title').count()).toBe(titles.length - 3);
     await page.keyboard.press('u');
     await expect.poll(() => contents.locator('.row-title').count()).toBe(titles.length);
+    await page.locator('.toast').getByRole('button', { name: 'Close' }).click();
+    await page.keyboard.press('u');
+    await page.getByText('Nothing was done a moment ago.').waitFor();
     app.assertQuiet();
   },
 );

@@ -33,6 +33,16 @@ describe('two tabs', () => {
     expect(plainShelf(a.shelf())).toEqual(plainShelf(b.shelf()));
   });
 
+  it('follow also one that is closed as soon as it has acted', async () => {
+    const name = freshName();
+    const [a, b] = [await open(name), await open(name)];
+    mustBe(await a.act(newWax('violet', 1)));
+    mustBe(await a.act(newWax('green', 2)));
+    a.close();
+    await until(() => waxNames(b.shelf()).length === 2);
+    expect(waxNames(b.shelf())).toEqual(['violet', 'green']);
+  });
+
   it('write nothing any more into a database that newer code has taken over', async () => {
     const name = freshName();
     const keeper = await open(name);

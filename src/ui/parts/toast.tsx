@@ -21,10 +21,12 @@ let goes: ReturnType<typeof setTimeout> | undefined;
 
 /** Set going here and not by an effect: that would ask for a frame of its own while the message waits for its. */
 function show(next: Toast): void {
-  clearTimeout(goes);
+  if (goes !== undefined) clearTimeout(goes);
+  goes = undefined;
   toast.value = next;
   if (next.isProblem) return;
   goes = setTimeout(() => {
+    goes = undefined;
     if (toast.value === next) toast.value = null;
   }, SHOWN_MS);
 }
@@ -55,7 +57,8 @@ function classOf(shown: Toast | null): string {
 const look = computed(() => classOf(toast.value));
 const says = computed(() => toast.value?.says ?? '');
 const undoSays = computed(() => (toast.value?.undo?.kind === 'withdrawn' ? 'Do it again' : 'Undo'));
-const hasNoUndo = computed(() => !toast.value?.undo);
+/** Without a message its place is kept as for one with Undo, as most are. */
+const hasNoUndo = computed(() => toast.value !== null && !toast.value.undo);
 const isTaking = computed(() => toast.value !== null && taking.value === toast.value);
 
 /** The message's place is there before any message, unseen: that is sooner on the glass than one made when it is needed. */

@@ -66,7 +66,7 @@ function RunForm({ id, form }: { id: MouldId; form: RunFormView }) {
           isLogged.current = true;
           // The outcome is on the glass first; drawing this form once more, or the mould's page, would hold it up.
           afterPaint(() =>
-            afterPaint(() =>
+            setTimeout(() =>
               batch(() => {
                 release();
                 clear();
