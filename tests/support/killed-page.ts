@@ -12,7 +12,7 @@ import { RESCUED } from '../../src/store/schema.ts';
 import type { Rescued } from '../../src/store/second-copy.ts';
 import { chance } from './chance.ts';
 import { pageKeeper } from './page-keeper.ts';
-import { plainShelf } from './plain-shelf.ts';
+import { shelfText } from './plain-shelf.ts';
 
 /** Told outside, one id an action, once the shelf that is shown has it. */
 type Saved = (ids: readonly string[]) => Promise<void>;
@@ -37,8 +37,7 @@ async function faults(keeper: Keeper, journal: readonly Entry[]): Promise<string
       wrong.push(`of the action ${first}, ${expected}, ${entries.length} are there`);
     if (!ids.has(first)) wrong.push(`the first entry of the action ${first} is gone`);
   }
-  const text = (shelf: Parameters<typeof plainShelf>[0]) => JSON.stringify(plainShelf(shelf));
-  if (text(keeper.shelf()) !== text(foldAll(journal))) wrong.push('the stored shelf is not the sum of the journal');
+  if (shelfText(keeper.shelf()) !== shelfText(foldAll(journal))) wrong.push('the stored shelf is not the sum of the journal');
   return wrong;
 }
 

@@ -13,3 +13,12 @@ export function plainSum(shelf: Shelf) {
   const { last: _, ...sum } = plainShelf(shelf);
   return sum;
 }
+
+/** The same as text, with the fields of each record in one order: they stand in another in a shelf that was read than in one just summed. */
+export function shelfText(shelf: Shelf): string {
+  return JSON.stringify(plainShelf(shelf), (_, value: unknown) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  );
+}
