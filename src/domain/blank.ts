@@ -2,7 +2,7 @@ import { FIELDS, type Fields } from './fields.ts';
 import { NOUNS, type Noun } from './noun.ts';
 import type { Thing } from './shelf.ts';
 
-/** What the shelf adds to a thing's fields, as far as any thing of the noun may have it. */
+/** What the shelf adds to the fields of a noun: all that one of its things may have. */
 type Added<N extends Noun> = { readonly [K in Exclude<keyof Thing<N>, keyof Fields<N>>]-?: undefined };
 
 const none = undefined;
