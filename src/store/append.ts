@@ -24,15 +24,18 @@ export function checked(planned: readonly Entry[]): Entry[] | Problem {
 export interface PlannedOn {
   readonly last: EntryId | '';
   readonly folds: number;
+  /** The newest row of the tail that it sums; none right after a summing afresh. */
+  readonly newest: string | undefined;
 }
 
 /**
  * Adds one action to the tail. Rejects with Stale when something newer than `last` is there already, or the shelf was summed afresh since:
- * a studio put in its place may be older than the one the action was planned on. Without Dexie, whose promises took
- * twice as long as the write itself: the look and the write are asked for together, and the look can still call the write off. `meanwhile` is
- * called while the disk is busy.
+ * a studio put in its place may be older than the one the action was planned on. Where `newest` is still the newest row, neither has
+ * happened: whatever sums afresh clears the tail, and sealing takes older rows first. Only where it is gone is the shelf's mark looked at too.
+ * Without Dexie, whose promises took twice as long as the write itself: the look and the write are asked for together, and the look can
+ * still call the write off. `meanwhile` is called while the disk is busy.
  */
-export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn, meanwhile: () => void): Promise<void> {
+export function append(db: MouldkeepDb, row: TailRow, { last, folds, newest }: PlannedOn, meanwhile: () => void): Promise<void> {
   if (!db.isOpen()) return Promise.reject(new Dexie.DatabaseClosedError());
   return new Promise((resolve, reject) => {
     const transaction = db.backendDB().transaction(['tail', 'meta'], 'readwrite', { durability: 'strict' });
@@ -43,9 +46,13 @@ export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn
       stale = new Stale();
       transaction.abort();
     };
+    // All looks are heard; the row's own answer is not waited for.
+    const go = () => {
+      transaction.commit();
+      meanwhile();
+    };
     const tail = transaction.objectStore('tail');
-    const newer = tail.getKey(IDBKeyRange.lowerBound(last, true));
-    const mark = transaction.objectStore('meta').get('shelf') as IDBRequest<{ readonly value: ShelfMark } | undefined>;
+    const look = tail.getAllKeys(IDBKeyRange.lowerBound(newest ?? last), 2);
     try {
       tail.add(row);
     } catch (error) {
@@ -53,16 +60,16 @@ export function append(db: MouldkeepDb, row: TailRow, { last, folds }: PlannedOn
       transaction.abort();
       return;
     }
-    newer.onsuccess = () => {
-      if (newer.result !== undefined) callOff();
-    };
-    mark.onsuccess = () => {
-      if (stale) return;
-      const { last: sealed = '', folds: found = 0 } = mark.result?.value ?? {};
-      if (found !== folds || sealed > last) return callOff();
-      // Both looks are heard; the row's own answer is not waited for.
-      transaction.commit();
-      meanwhile();
+    look.onsuccess = () => {
+      const [found, newer] = look.result;
+      if (newer !== undefined || (found !== undefined && found !== newest)) return callOff();
+      if (found !== undefined) return go();
+      const mark = transaction.objectStore('meta').get('shelf') as IDBRequest<{ readonly value: ShelfMark } | undefined>;
+      mark.onsuccess = () => {
+        const { last: sealed = '', folds: now = 0 } = mark.result?.value ?? {};
+        if (now !== folds || sealed > last) callOff();
+        else go();
+      };
     };
   });
 }

@@ -34,6 +34,12 @@ export class Held {
     ({ base: this.base, tail: this.tail, shelf: this.shelf, folds: this.folds } = loaded);
   }
 
+  /** Key of the newest row of the tail: the first entry of its action. */
+  get newestRow(): EntryId | undefined {
+    const newest = this.tail.at(-1);
+    return newest?.step ?? newest?.id;
+  }
+
   async reload(): Promise<void> {
     const again = await load(this.db, this.begin);
     if (isProblem(again)) return;
@@ -54,14 +60,18 @@ export class Held {
    * what is sealed. Gives whether it was that last one, so that the stored shelf has to be summed afresh.
    */
   async take(entries: readonly Entry[], ahead?: Ahead): Promise<boolean> {
-    const known = new Set<EntryId>(this.tail.map((entry) => entry.id));
-    const fresh = entries.filter((entry) => entry.id > this.base.last && !known.has(entry.id));
+    const isTold = ahead?.on === this.shelf;
+    const fresh = isTold ? entries : this.unknown(entries);
     if (fresh.length === 0) return false;
     this.tail = inOrder([...this.tail, ...fresh]);
-    const isTold = ahead?.on === this.shelf && fresh.length === entries.length;
     const next = (isTold ? ahead.next : foldOn(this.shelf, fresh)) ?? foldOn(this.base, this.tail);
     this.show(next ?? foldAll(await readJournal(this.db)));
     return next === null;
+  }
+
+  private unknown(entries: readonly Entry[]): readonly Entry[] {
+    const known = new Set<EntryId>(this.tail.map((entry) => entry.id));
+    return entries.filter((entry) => entry.id > this.base.last && !known.has(entry.id));
   }
 
   /** What the shelf will be with entries that are still being written, summed while the disk is busy. Shown only by `take`, which also tells when it fails. */

@@ -209,7 +209,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       const row: TailRow = { id: first.id, text: JSON.stringify(entries) };
       let ahead: Ahead | undefined;
       try {
-        await append(db, row, { last: before.last, folds: held.folds }, () => {
+        await append(db, row, { last: before.last, folds: held.folds, newest: held.newestRow }, () => {
           ahead = held.ahead(entries);
         });
       } catch (error) {

@@ -113,6 +113,27 @@ describe('two tabs', () => {
     expect(asleep.shelf().things.design.size).toBe(1);
   });
 
+  it('act on what another wrote although nobody has told them', async () => {
+    const name = freshName();
+    const [awake, asleep] = [await open(name), await open(name)];
+    vi.spyOn(BroadcastChannel.prototype, 'postMessage').mockImplementation(() => undefined);
+    await asleep.catchUp();
+    const names = ['violet'];
+    mustBe(await awake.act(newWax('violet')));
+    for (const actor of [asleep, awake, asleep]) {
+      names.push(`wax ${names.length}`);
+      mustBe(await actor.act(newWax(names.at(-1) ?? '')));
+      expect(waxNames(actor.shelf())).toEqual(names);
+    }
+    // One action of more entries than are kept, so that none of them is in the tail any more.
+    mustBe(await awake.act(newWax('whole', TAIL_KEPT + 1)));
+    await awake.seal();
+    expect(await plainRows(name, 'tail')).toEqual([]);
+    mustBe(await asleep.act(newWax('last')));
+    expect(waxNames(asleep.shelf())).toEqual([...names, 'whole', 'last']);
+    expect(plainShelf(asleep.shelf())).toEqual(plainShelf(foldAll(await asleep.journal())));
+  });
+
   it('show what they seal without having heard of it', async () => {
     const name = freshName();
     const [awake, asleep] = [await open(name), await open(name)];

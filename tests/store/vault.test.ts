@@ -5,7 +5,7 @@ import { foldAll } from '../../src/domain/fold.ts';
 import { isProblem } from '../../src/domain/problem.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
 import { aPicture } from '../support/backups.ts';
-import { START_DAY } from '../support/builders.ts';
+import { START_DAY, START_MS } from '../support/builders.ts';
 import { aKeeper, freshName, mustBe, plainRows, until } from '../support/database.ts';
 import { aJournal, aRecorded } from '../support/entry-builders.ts';
 import { plainShelf } from '../support/plain-shelf.ts';
@@ -68,12 +68,14 @@ describe('a studio that another is put in the place of', () => {
 
   it('does not come back out of another tab, whether that has heard of it or not', async () => {
     const name = freshName();
-    const [a, b] = [await aKeeper(name), await aKeeper(name)];
+    const now = () => START_MS + 90 * 86_400_000;
+    const [a, b] = [await aKeeper(name, { now }), await aKeeper(name, { now })];
     mustBe(await a.act(newWax('violet')));
     await until(() => waxNames(b).length === 1);
     // An older studio: nothing in it is newer than what the other tab knows.
     const older = [aRecorded('wax', { name: 'old green' })];
     vi.spyOn(BroadcastChannel.prototype, 'postMessage').mockImplementation(() => undefined);
+    expect((older[0] as Entry).id < b.shelf().last).toBe(true);
     await replace(a, older);
     expect(waxNames(b)).toEqual(['violet']);
     mustBe(await b.act(newWax('amber')));
