@@ -16,10 +16,19 @@ import { openKeeper } from './store/keeper.ts';
 import { sayBroken } from './ui/doors.ts';
 import { untouched } from './ui/turns.ts';
 
+let minute = 0;
+let day = '' as Day;
+
+/** Asked several times for one tap, so it is told afresh once a minute: no day begins within one, wherever the phone is taken. */
 function today(): Day {
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}` as Day;
+  const ms = Date.now();
+  if (minute !== Math.floor(ms / 60_000)) {
+    minute = Math.floor(ms / 60_000);
+    const now = new Date(ms);
+    const two = (part: number) => String(part).padStart(2, '0');
+    day = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}` as Day;
+  }
+  return day;
 }
 
 function whenIdle(job: () => void): void {

@@ -20,7 +20,7 @@ function rise(mould: Mould, usual: UsualRejects): string | undefined {
 }
 
 /** Flagged when the rejects are rising beyond chance; a look on or after the last run settles it. */
-export function flagOnRejects(mould: Mould, rules: Rules): Flag | undefined {
+export function flagOnRejects(mould: Mould, rules: Pick<Rules, 'today' | 'usual'>): Flag | undefined {
   if (mould.rejects < LEAST_REJECTS) return undefined;
   const lastRun = mould.runs?.at(-1)?.on;
   if (lastRun === undefined || (mould.gradeOn !== undefined && mould.gradeOn >= lastRun)) return undefined;

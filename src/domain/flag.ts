@@ -45,7 +45,7 @@ export function rulesOf(today: Day, studio: StudioFields, usual: UsualRejects = 
   return { today, studio, lookBefore: addDays(today, -(studio.lookDays ?? LOOK_DAYS)), usual };
 }
 
-export function flagOn(thing: Thing, rules: Rules, kind: FlagKind, level: Level, says: string, todo: string): Flag {
+export function flagOn(thing: Thing, rules: Pick<Rules, 'today'>, kind: FlagKind, level: Level, says: string, todo: string): Flag {
   const until = thing.aside?.[kind];
   const flag = { kind, of: thing.id, level, rank: rankOf(level, kind), says, todo };
   return until !== undefined && until > rules.today ? { ...flag, asideUntil: until } : flag;

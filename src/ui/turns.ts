@@ -52,8 +52,8 @@ export async function untouched(ms: number): Promise<void> {
   }
 }
 
-/** Once what is drawn now is on the glass. A hidden page is never painted, and does not wait. */
-export function afterPaint(job: () => void): void {
+/** Once what is drawn now is on the glass, and so many ms more. A hidden page is never painted, and does not wait. */
+export function afterPaint(job: () => void, ms = 0): void {
   if (document.hidden) setTimeout(job);
-  else requestAnimationFrame(() => setTimeout(job));
+  else requestAnimationFrame(() => setTimeout(job, ms));
 }

@@ -19,6 +19,12 @@ const SHOWN_MS = 9000;
 
 let goes: ReturnType<typeof setTimeout> | undefined;
 
+function unshow(): void {
+  if (goes !== undefined) clearTimeout(goes);
+  goes = undefined;
+  toast.value = null;
+}
+
 /** Set going here and not by an effect: that would ask for a frame of its own while the message waits for its. */
 function show(next: Toast): void {
   if (goes !== undefined) clearTimeout(goes);
@@ -86,14 +92,7 @@ export function ToastPart() {
           >
             {undoSays}
           </button>
-          <button
-            type="button"
-            class="icon-button"
-            aria-label="Close"
-            onClick={() => {
-              toast.value = null;
-            }}
-          >
+          <button type="button" class="icon-button" aria-label="Close" onClick={unshow}>
             <Icon name="close" />
           </button>
         </div>

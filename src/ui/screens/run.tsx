@@ -33,6 +33,9 @@ import { useDraft } from '../use-draft.ts';
 import { useSave } from '../use-save.ts';
 import { inUnits, useUnits } from '../use-units.ts';
 
+/** ms in which the browser brings a frame to the glass, when the next one is much work. */
+const PRESENTED = 8;
+
 /** A sitting of shots, for waxy thumbs: numbers first, the rest as last time. */
 export function RunScreen({ id }: { id: string }) {
   const shelf = useShelf();
@@ -65,15 +68,15 @@ function RunForm({ id, form }: { id: MouldId; form: RunFormView }) {
         () => {
           isLogged.current = true;
           // The outcome is on the glass first; drawing this form once more, or the mould's page, would hold it up.
-          afterPaint(() =>
-            setTimeout(() =>
+          afterPaint(
+            () =>
               batch(() => {
                 release();
                 clear();
                 rememberPlace(deps, values.to);
                 goInstead(to(['mould', id]));
               }),
-            ),
+            PRESENTED,
           );
           const logged = `${sayCount(values.shots, 'shot')} logged: ${sayCount(made - bad, 'good wax', 'good waxes')}, ${sayCount(bad, 'reject')}.`;
           return `${logged}${driftSays(deps.keeper.shelf(), id, deps.today())}`;
