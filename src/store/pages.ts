@@ -94,12 +94,13 @@ export interface History {
 /** So few that taps are answered, and a write let in, between one reading and the next. */
 const PAGES_AT_ONCE = 4;
 
-/** Keys of all pages, and the last entry of each, newest first: journals that were joined overlap in time. */
-function pageKeys(db: MouldkeepDb): Promise<{ keys: string[]; lasts: string[] }> {
-  return db.transaction('r', db.pages, async () => {
-    const newestFirst = db.pages.orderBy('last').reverse();
-    return { keys: await newestFirst.primaryKeys(), lasts: (await newestFirst.keys()) as string[] };
-  });
+/**
+ * Last entry of the newest page, or of the newest that ends before `end`; empty where there is none. Asked when it is needed: that of every
+ * page would be walked through one by one, hundreds of times as many steps as reading the keys of the pages.
+ */
+async function lastBefore(db: MouldkeepDb, end?: string): Promise<string> {
+  const pages = end === undefined ? db.pages.orderBy('last') : db.pages.where('last').below(end);
+  return (await pages.reverse().limit(1).keys()).map(String)[0] ?? '';
 }
 
 const TAKING_BACK = '"kind":"withdrawn"';
@@ -128,15 +129,19 @@ function saidOf(row: { readonly text: string }, id: string): Entry[] {
 export async function readHistory(db: MouldkeepDb, id: string, wanted: number, signal?: AbortSignal): Promise<History> {
   const found: Entry[] = [];
   for (const row of await db.tail.toArray()) found.push(...saidOf(row, id));
-  const { keys, lasts } = await pageKeys(db);
+  // Newest first: journals that were joined overlap in time.
+  const keys = (await db.pages.orderBy('last').primaryKeys()).reverse();
   let next = 0;
+  let unread = await lastBefore(db);
   // An unread page may hold entries up to its last one, and takings-back of older ones; what is newer than that is certain.
-  const certain = () => inForce(inOrder(found)).filter((entry) => entry.id > (lasts[next] ?? ''));
+  const certain = () => inForce(inOrder(found)).filter((entry) => entry.id > unread);
   const isEnough = () => found.length >= wanted && certain().length >= wanted;
   while (next < keys.length && !isEnough()) {
     signal?.throwIfAborted();
-    for (const row of await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE))) if (row) found.push(...saidOf(row, id));
+    const rows = (await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE))).filter((row) => row !== undefined);
+    for (const row of rows) found.push(...saidOf(row, id));
     next += PAGES_AT_ONCE;
+    unread = next < keys.length ? await lastBefore(db, rows.at(-1)?.last) : '';
   }
   return { entries: certain().reverse(), isMore: next < keys.length };
 }

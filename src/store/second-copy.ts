@@ -35,6 +35,21 @@ function inTurnOfTabs(db: MouldkeepDb, job: () => Promise<void>): Promise<void> 
  */
 const superfluous = new WeakMap<MouldkeepDb, ReadonlySet<string>>();
 
+/** Ids and last entries of the pages that the last copying saw, and of which generation, within which pages are only added: asking for the last entries is a step for each. */
+const seen = new WeakMap<MouldkeepDb, { readonly generation: string; readonly lasts: ReadonlyMap<string, string> }>();
+
+/** Ids of the pages, and the last entry of each. Inside the caller's transaction. */
+async function pagesOfCopy(db: MouldkeepDb, generation: string): Promise<ReadonlyMap<string, string>> {
+  const pages = db.pages.orderBy('last');
+  const ids = await pages.primaryKeys();
+  const before = seen.get(db);
+  if (before?.generation === generation && ids.length === before.lasts.size) return before.lasts;
+  const ends = await pages.keys();
+  const lasts = new Map(ids.map((id, i) => [id, String(ends[i])]));
+  seen.set(db, { generation, lasts });
+  return lasts;
+}
+
 /**
  * Brings the copy of the journal up to date: pages that it lacks, and the tail as one text. What is new is written before what it replaces is
  * dropped, so that the browser may be killed at any moment; only a studio that was put in another's place (a later generation) drops that first,
@@ -42,16 +57,10 @@ const superfluous = new WeakMap<MouldkeepDb, ReadonlySet<string>>();
  */
 export function writeCopy(db: MouldkeepDb, texts: Texts, rest?: () => Promise<void>): Promise<void> {
   return inTurnOfTabs(db, async () => {
-    const { isBegun, generation, ids, lasts, tail } = await db.transaction('r', db.pages, db.tail, db.meta, async () => {
-      const pages = db.pages.orderBy('last');
+    const { isBegun, generation, pages, tail } = await db.transaction('r', db.pages, db.tail, db.meta, async () => {
       const [guard, times] = await db.meta.bulkGet(['guard', GENERATION]);
-      return {
-        isBegun: guard !== undefined,
-        generation: `${times?.value ?? 0}-`,
-        ids: await pages.primaryKeys(),
-        lasts: await pages.keys(),
-        tail: await db.tail.toArray(),
-      };
+      const generation = `${times?.value ?? 0}-`;
+      return { isBegun: guard !== undefined, generation, pages: await pagesOfCopy(db, generation), tail: await db.tail.toArray() };
     });
     // Thrown away under our hands, and opened again empty: the copy is what is left.
     if (!isBegun) return;
@@ -70,8 +79,8 @@ export function writeCopy(db: MouldkeepDb, texts: Texts, rest?: () => Promise<vo
       wanted.add(key);
       if (!there.has(key)) await texts.write(key, `[${tail.map(({ text }) => text.slice(1, -1)).join(',')}]`);
     }
-    for (const [i, id] of ids.entries()) {
-      const key = `${generation}page-${id}-${String(lasts[i])}`;
+    for (const [id, last] of pages) {
+      const key = `${generation}page-${id}-${last}`;
       wanted.add(key);
       if (there.has(key)) continue;
       const page = await db.pages.get(id);
