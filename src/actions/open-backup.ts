@@ -2,6 +2,7 @@ import { type OpenedStudio, type Progress, startJob } from '../device/worker-cli
 import { Comparison, type Difference } from '../domain/backup/compare.ts';
 import type { Sha256 } from '../domain/brand.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
+import { inBreaths } from '../store/breaths.ts';
 import { CopyMoved } from '../store/pages.ts';
 import type { Deps } from './deps.ts';
 
@@ -41,12 +42,12 @@ export function openBackup({ keeper, isDemo }: Pick<Deps, 'keeper' | 'isDemo'>, 
       const vault = await keeper.vault();
       const shas = opened.pictures.map(({ sha }) => sha);
       const here = await vault.known(shas);
-      const comparison = new Comparison(opened.entries);
+      const comparison = await inBreaths(Comparison.with(opened.entries));
       for await (const page of (await vault.copy()).pages()) comparison.take(page);
       return {
         ...opened,
         file,
-        difference: comparison.done(keeper.shelf(), opened.things),
+        difference: await inBreaths(comparison.done(keeper.shelf(), opened.things)),
         freshPictures: new Set(shas.filter((sha) => !here.has(sha))),
       };
     } catch (error) {

@@ -1,3 +1,4 @@
+import { SLICE } from '../apply.ts';
 import type { Day, EntryId, ThingId } from '../brand.ts';
 import type { Entry } from '../entry.ts';
 import { NOUNS, type Noun } from '../noun.ts';
@@ -25,15 +26,32 @@ export interface Difference {
 
 /** Takes this studio's journal in a page at a time, so that it need not be in memory beside the other one. */
 export class Comparison {
-  private readonly unmatched: Map<EntryId, Entry>;
+  private readonly unmatched = new Map<EntryId, Entry>();
   private readonly theirs: readonly Entry[];
   private readonly touchedHere = new Set<string>();
+  private from: Day | undefined;
+  private to: Day | undefined;
   private onlyHere = 0;
   private otherwise = 0;
 
-  constructor(theirs: readonly Entry[]) {
+  private constructor(theirs: readonly Entry[]) {
     this.theirs = theirs;
-    this.unmatched = new Map(theirs.map((entry) => [entry.id, entry]));
+  }
+
+  /** Begins with the other studio's journal, in slices: a hundred thousand entries at once would hold the page up. */
+  static *with(theirs: readonly Entry[]): Generator<void, Comparison> {
+    const begun = new Comparison(theirs);
+    for (const part of inParts(theirs)) {
+      for (const entry of part) begun.expect(entry);
+      yield;
+    }
+    return begun;
+  }
+
+  private expect(entry: Entry): void {
+    this.unmatched.set(entry.id, entry);
+    if (this.from === undefined || entry.on < this.from) this.from = entry.on;
+    if (this.to === undefined || entry.on > this.to) this.to = entry.on;
   }
 
   take(mine: readonly Entry[]): void {
@@ -49,13 +67,16 @@ export class Comparison {
     }
   }
 
-  done(shelf: Shelf, theirThings: readonly (readonly [Noun, readonly ThingId[]])[]): Difference {
+  *done(shelf: Shelf, theirThings: readonly (readonly [Noun, readonly ThingId[]])[]): Generator<void, Difference> {
     const fresh = [...this.unmatched.values()];
-    const [from, to] = this.days();
     const theirIds = new Map(theirThings.map(([noun, ids]) => [noun, new Set<string>(ids)]));
-    const touchedThere = new Set(fresh.flatMap(touched));
     const inBoth = (id: string) =>
       NOUNS.some((noun) => (shelf.things[noun] as ReadonlyMap<string, Thing>).has(id) && theirIds.get(noun)?.has(id));
+    const bothChanged = new Set<string>();
+    for (const part of inParts(fresh)) {
+      for (const entry of part) for (const id of touched(entry)) if (this.touchedHere.has(id) && inBoth(id)) bothChanged.add(id);
+      yield;
+    }
     return {
       entries: {
         fresh: fresh.length,
@@ -66,19 +87,14 @@ export class Comparison {
       things: NOUNS.map((noun) => thingsApart(noun, shelf, theirIds.get(noun) ?? new Set())).filter(
         (each) => each.fresh > 0 || each.onlyHere > 0,
       ),
-      bothChanged: [...touchedThere].filter((id) => this.touchedHere.has(id) && inBoth(id)).length,
-      ...(from && to ? { days: { from, to } } : {}),
+      bothChanged: bothChanged.size,
+      ...(this.from && this.to ? { days: { from: this.from, to: this.to } } : {}),
     };
   }
+}
 
-  private days(): [from?: Day, to?: Day] {
-    let [from, to] = [this.theirs[0]?.on, this.theirs[0]?.on];
-    for (const { on } of this.theirs) {
-      if (from && on < from) from = on;
-      if (to && on > to) to = on;
-    }
-    return from && to ? [from, to] : [];
-  }
+function* inParts(entries: readonly Entry[]): Generator<readonly Entry[]> {
+  for (let at = 0; at < entries.length; at += SLICE) yield entries.slice(at, at + SLICE);
 }
 
 function thingsApart(noun: Noun, shelf: Shelf, theirs: ReadonlySet<string>): Difference['things'][number] {

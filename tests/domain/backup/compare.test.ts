@@ -4,17 +4,20 @@ import { Comparison, type Difference } from '../../../src/domain/backup/compare.
 import type { Entry } from '../../../src/domain/entry.ts';
 import { foldAll } from '../../../src/domain/fold.ts';
 import { NOUNS } from '../../../src/domain/noun.ts';
+import { through } from '../../../src/domain/slices.ts';
 import { aCorrected, aMoved, aRecorded } from '../../support/entry-builders.ts';
 import { histories } from '../../support/histories.ts';
 
 function compared(mine: readonly Entry[], theirs: readonly Entry[], at = mine.length): Difference {
-  const comparison = new Comparison(theirs);
+  const comparison = through(Comparison.with(theirs));
   comparison.take(mine.slice(0, at));
   comparison.take(mine.slice(at));
   const shelf = foldAll(theirs);
-  return comparison.done(
-    foldAll(mine),
-    NOUNS.map((noun) => [noun, [...shelf.things[noun].keys()]] as const),
+  return through(
+    comparison.done(
+      foldAll(mine),
+      NOUNS.map((noun) => [noun, [...shelf.things[noun].keys()]] as const),
+    ),
   );
 }
 
