@@ -2,7 +2,7 @@ import type { Day } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
 import { foldInSlices, inOrder } from '../domain/fold.ts';
 import { inBreaths } from './breaths.ts';
-import { entriesOf, pagesInSlices } from './pages.ts';
+import { addPages, entriesOf, pagesInSlices } from './pages.ts';
 import { GENERATION, type MouldkeepDb, REPLACED } from './schema.ts';
 import type { Refolded } from './seal.ts';
 import { readMark, rowsInSlices, writeShelf } from './shelf-rows.ts';
@@ -53,7 +53,7 @@ export async function replaceStudio(db: MouldkeepDb, entries: readonly Entry[], 
     const name = studio === undefined ? undefined : (JSON.parse(studio) as { readonly name?: string }).name;
     if (count > 0) await db.meta.put({ key: ABOUT, value: { on, entries: count, ...(name ? { studio: name } : {}) } satisfies Replaced });
     await Promise.all([db.pages.clear(), db.tail.clear(), db.meta.where('key').startsWith('recall:').delete()]);
-    await db.pages.bulkAdd(pages);
+    await addPages(db, pages);
     const generation = ((await db.meta.get(GENERATION))?.value as number | undefined) ?? 0;
     await db.meta.put({ key: GENERATION, value: generation + 1 });
     const folds = mark.folds + 1;

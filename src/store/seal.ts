@@ -4,7 +4,7 @@ import { foldInSlices, foldOn, inOrder } from '../domain/fold.ts';
 import { FOLD_VERSION, type Shelf } from '../domain/shelf.ts';
 import { through } from '../domain/slices.ts';
 import { inBreaths } from './breaths.ts';
-import { entriesInSlices, entriesOf, pagesInSlices, pagesOf } from './pages.ts';
+import { addPages, entriesInSlices, entriesOf, pagesInSlices, pagesOf } from './pages.ts';
 import type { MouldkeepDb, TailRow } from './schema.ts';
 import { readMark, rowsInSlices, type ShelfMark, shelfOf, writeShelf } from './shelf-rows.ts';
 
@@ -54,7 +54,7 @@ export function seal(db: MouldkeepDb): Promise<Sealed | null> {
       const stored = shelfOf(await db.shelf.toArray(), mark);
       const shelf = foldOn(stored, part.sealed);
       if (!shelf) return null;
-      await db.pages.bulkAdd(pagesOf(part.sealed));
+      await addPages(db, pagesOf(part.sealed));
       await writeShelf(db, shelf, mark.folds, through(rowsInSlices(shelf, stored)));
       await db.tail.bulkDelete(part.keys);
       return { from: mark.last, upTo, count: part.sealed.length };
@@ -86,7 +86,7 @@ async function replace(db: MouldkeepDb, whole: Whole, fresh: readonly Entry[], s
     const rows = await db.tail.toArray();
     const isSame = mark.last === whole.mark.last && mark.folds === whole.mark.folds && rows.length === whole.tailKeys.length;
     if (!isSame || rows.at(-1)?.id !== whole.tailKeys.at(-1)) return false;
-    await db.pages.bulkAdd([...pagesOf(inOrder(rows.flatMap(entriesOf))), ...pages]);
+    await addPages(db, [...pagesOf(inOrder(rows.flatMap(entriesOf))), ...pages]);
     await writeShelf(db, shelf, mark.folds + 1, shelfRows);
     await db.tail.clear();
     return true;
