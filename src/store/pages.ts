@@ -144,12 +144,14 @@ export async function readHistory(db: MouldkeepDb, id: string, wanted: number, s
   // An unread page may hold entries up to its last one, and takings-back of older ones; what is newer than that is certain.
   const certain = () => inForce(inOrder(found)).filter((entry) => entry.id > unread);
   const isEnough = () => found.length >= wanted && certain().length >= wanted;
-  while (next < keys.length && !isEnough()) {
+  // A thing is named by its first entry, and nothing older can be about it.
+  const isMore = () => next < keys.length && unread >= id;
+  while (isMore() && !isEnough()) {
     signal?.throwIfAborted();
     const rows = (await db.pages.bulkGet(keys.slice(next, next + PAGES_AT_ONCE))).filter((row) => row !== undefined);
     for (const row of rows) found.push(...saidOf(row, id));
     next += PAGES_AT_ONCE;
     unread = next < keys.length ? await lastBefore(db, rows.at(-1)?.last) : '';
   }
-  return { entries: certain().reverse(), isMore: next < keys.length };
+  return { entries: certain().reverse(), isMore: isMore() };
 }

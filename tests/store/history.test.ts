@@ -49,6 +49,17 @@ describe('a thing’s history', () => {
     expect(all.entries).toEqual([...expected, mould]);
   });
 
+  it('is not looked for in what is older than the thing', async () => {
+    keeper = await aKeeper(freshName());
+    const before = Array.from({ length: 12 * PAGE_ENTRIES }, () => anInjected({ id: nextId() }));
+    const mould = aRecorded('mould', { name: 'Dolphin 1' });
+    const failed = aFailed({ of: mould.id as string as ThingId });
+    mustBe(await keeper.join([...before, mould, failed]));
+    const read = vi.spyOn(IDBObjectStore.prototype, 'get');
+    expect(await keeper.history(mould.id as string as ThingId, 99)).toEqual({ entries: [failed, mould], isMore: false });
+    expect(read.mock.calls.length).toBeLessThanOrEqual(4);
+  });
+
   it('leaves out the other entries of the action in which the thing was recorded', async () => {
     keeper = await aKeeper(freshName());
     const mould = aRecorded('mould', { name: 'Dolphin 1' });
