@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { Entry } from '../domain/entry.ts';
 import { isProblem, type Problem } from '../domain/problem.ts';
 import { say } from './parts/toast.tsx';
+import { refusal } from './refused.ts';
 
 type Outcome = readonly Entry[] | Problem;
 
@@ -34,6 +35,8 @@ export function useSave(): Save {
     confirmed: boolean,
   ) {
     if (running.current) return;
+    const refused = refusal();
+    if (refused) return show(refused);
     running.current = true;
     // Said only when it takes long: drawing the form again at once would hold up the saving.
     const slow = setTimeout(() => setBusy(true), SLOW_MS);

@@ -1,7 +1,8 @@
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { useState } from 'preact/hooks';
 import { afterEach, describe, expect, it } from 'vitest';
 import { Stepper } from '../../src/ui/parts/stepper.tsx';
+import { refusal } from '../../src/ui/refused.ts';
 
 let kept = 0;
 
@@ -44,20 +45,31 @@ describe('a number typed into a stepper', () => {
   });
 
   it.each([
-    ['12o', '“12o” is no whole number. 3 is kept.'],
-    ['2,5', '“2,5” is no whole number. 3 is kept.'],
-    ['−4', '2 is the least. 3 is kept.'],
-    ['1', '2 is the least. 3 is kept.'],
-    ['101', '100 is the most. 3 is kept.'],
-  ])('“%s” is refused with a word beside it, and what counts is shown once it is left', async (typed, says) => {
+    ['12o', '“12o” is no whole number. It was 3.'],
+    ['2,5', '“2,5” is no whole number. It was 3.'],
+    ['−4', '2 is the least. It was 3.'],
+    ['1', '2 is the least. It was 3.'],
+    ['101', '100 is the most. It was 3.'],
+  ])('“%s” is refused with a word beside it, and stays until it is put right: nothing is saved meanwhile', async (typed, says) => {
     show(3, 2);
     await type(typed);
     expect((await screen.findByRole('alert')).textContent).toBe(says);
     expect([input().value, kept]).toEqual([typed, 3]);
     fireEvent.blur(input());
-    await screen.findByDisplayValue('3');
+    await waitFor(() => expect(refusal()?.says).toBe(`Shots: ${says.slice(0, -' It was 3.'.length)}`));
+    expect(document.activeElement).toBe(input());
+    expect(input().value).toBe(typed);
     fireEvent.click(screen.getByRole('button', { name: 'Shots: one more' }));
     await screen.findByDisplayValue('4');
     expect(screen.queryByRole('alert')).toBeNull();
+    await waitFor(() => expect(refusal()).toBeUndefined());
+  });
+
+  it('stands in the way of nothing once its form is left', async () => {
+    show(3);
+    await type('x');
+    await waitFor(() => expect(refusal()).toBeDefined());
+    cleanup();
+    await waitFor(() => expect(refusal()).toBeUndefined());
   });
 });

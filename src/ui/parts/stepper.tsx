@@ -1,4 +1,6 @@
 import { useId, useState } from 'preact/hooks';
+import { sayNumber } from '../../domain/measure-words.ts';
+import { useRefused } from '../refused.ts';
 import { Icon } from './icon.tsx';
 
 interface StepperProps {
@@ -15,9 +17,13 @@ interface StepperProps {
 /** A number for waxy thumbs: minus, the number itself, plus, and bigger steps. */
 export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps = [], unit }: StepperProps) {
   const id = useId();
-  /** As typed, until the field is left: what is half typed must not be written over. */
+  /** As typed, until the field is left: what is half typed must not be written over. What is wrong stays, and nothing is saved until it is put right. */
   const [typed, setTyped] = useState<string | undefined>();
   const [wrong, setWrong] = useState<string | undefined>();
+  useRefused(id, wrong && `${label}: ${wrong}`);
+  const leave = () => {
+    if (wrong === undefined) setTyped(undefined);
+  };
   const set = (next: number) => {
     setTyped(undefined);
     setWrong(undefined);
@@ -50,8 +56,8 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
           aria-describedby={wrong ? `${id}-wrong` : undefined}
           onFocus={(event) => event.currentTarget.select()}
           onInput={(event) => type(event.currentTarget.value)}
-          onBlur={() => setTyped(undefined)}
-          onKeyDown={(event) => event.key === 'Enter' && setTyped(undefined)}
+          onBlur={leave}
+          onKeyDown={(event) => event.key === 'Enter' && leave()}
         />
         {unit && <span class="field-unit">{unit}</span>}
         <button
@@ -66,7 +72,7 @@ export function Stepper({ label, value, onChange, low = 0, high = 100_000, leaps
       </div>
       {wrong && (
         <p class="field-problem" id={`${id}-wrong`} role="alert">
-          {wrong} {value} is kept.
+          {wrong} It was {value}.
         </p>
       )}
       {leaps.length > 0 && (
@@ -94,5 +100,5 @@ function readCount(text: string, low: number, high: number): number | string {
   if (!/^-?\d+$/.test(written)) return `“${text.trim()}” is no whole number.`;
   const count = Number(written);
   if (count < low) return `${low} is the least.`;
-  return count > high ? `${high.toLocaleString('en-GB')} is the most.` : count;
+  return count > high ? `${sayNumber(high)} is the most.` : count;
 }
