@@ -1,3 +1,4 @@
+import { sayNumber } from '../domain/measure-words.ts';
 import { isProblem, type Problem, problem } from '../domain/problem.ts';
 import { type DecodedText, decodeText } from './text-encoding.ts';
 
@@ -11,7 +12,7 @@ export interface ListFile extends DecodedText {
 /** A list the person chose, as text. Looks at the size before it reads a byte. */
 export async function readListFile(file: File): Promise<ListFile | Problem> {
   if (file.size > LIST_BYTES_MAX) {
-    const megabytes = Math.round(file.size / 1e6).toLocaleString('en-GB');
+    const megabytes = sayNumber(file.size / 1e6);
     return problem(
       `That file is ${megabytes} MB; a list may have ${LIST_BYTES_MAX / 1e6} MB.`,
       'Nothing was changed. Leave out pictures, or split the list.',

@@ -139,7 +139,7 @@ test('a tab that holds a list too long to be kept is not loaded again when the n
     mimeType: 'text/csv',
     buffer: Buffer.from(['Wax,Stock', ...rows].join('\n')),
   });
-  await page.getByText('9,000 rows').waitFor();
+  await page.getByText('9 000 rows').waitFor();
   const another = await app.context.newPage();
   await another.goto(`${server.url}?demo`);
   await another.waitForSelector('#app > *');
@@ -149,7 +149,7 @@ test('a tab that holds a list too long to be kept is not loaded again when the n
   const take = another.getByRole('button', { name: 'Take it now' });
   await Promise.all([another.waitForEvent('load'), take.click()]);
   await page.getByText('has been taken in another tab').waitFor();
-  await page.getByText('9,000 rows').waitFor();
+  await page.getByText('9 000 rows').waitFor();
   await expect.poll(() => isNext(page)).toBe(false);
   await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Load again' }).click()]);
   await page.waitForSelector('#app > *');

@@ -14,6 +14,23 @@ test.each([
   expect(parseTypedNumber(typed)).toBe(number);
 });
 
+test.each([
+  ['2,500', '2500, or 2.500'],
+  ['−12,345', '12345, or 12.345'],
+])('“%s” is asked about', (typed, ways) => {
+  const read = parseTypedNumber(typed);
+  expect(isProblem(read) && read.says).toBe(`“${typed}” can be read in two ways. Write ${ways}.`);
+});
+
+test.each([
+  ['0,125', 0.125],
+  ['2.500', 2.5],
+  ['1234,500', 1234.5],
+  ['2,50', 2.5],
+])('“%s” is read as %s, with three decimals and without', (typed, number) => {
+  expect(parseTypedNumber(typed)).toBe(number);
+});
+
 test.each(['1e9', '1,2,3', '0x10', 'Infinity', '--2', '12 g', '<b>1</b>', '9'.repeat(400)])('“%s” is no number', (typed) => {
   expect(isProblem(parseTypedNumber(typed))).toBe(true);
 });

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { sayNumber } from '../measure-words.ts';
 import { type Problem, problem } from '../problem.ts';
 import type { Delimiter } from './delimiter.ts';
 import { guessDelimiter, namedDelimiter, newlineOf } from './guess-delimiter.ts';
@@ -40,7 +41,7 @@ export function readTable(raw: string, delimiter?: Delimiter): Table | Problem {
   const rows = readRows(even, chosen);
   if (rows.length === 0) return problem('There is nothing in that list.', 'Nothing was changed.');
   if (rows.length > ROWS_MAX) {
-    const limit = ROWS_MAX.toLocaleString('en-GB');
+    const limit = sayNumber(ROWS_MAX);
     return problem(
       `That list has more than ${limit} lines, which is more than can be brought in at once.`,
       'Nothing was changed. Split the list and bring in one part after the other.',

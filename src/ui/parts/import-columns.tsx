@@ -2,6 +2,7 @@ import { DELIMITERS, type Delimiter } from '../../domain/csv/delimiter.ts';
 import { guessColumns } from '../../domain/csv/guess.ts';
 import type { Reading } from '../../domain/csv/plan.ts';
 import { columnsOf, TARGETS, type Target } from '../../domain/csv/targets.ts';
+import { sayNumber } from '../../domain/measure-words.ts';
 import type { ListHead } from '../../views/import-preview.ts';
 import { Choices, Select } from './field.tsx';
 import type { ChosenList } from './import-source.tsx';
@@ -44,12 +45,13 @@ export function ImportColumns({ list, head, reading, onReading, onDelimiter }: C
     <>
       <section class="card">
         <p>
-          <strong>{count === 1 ? '1 row' : `${count.toLocaleString('en-GB')} rows`}</strong> {list.name ? `in ${list.name}` : 'pasted'}
+          <strong>{count === 1 ? '1 row' : `${sayNumber(count)} rows`}</strong> {list.name ? `in ${list.name}` : 'pasted'}
           {list.encoding ? `, read as ${list.encoding}` : ''}.
         </p>
-        {list.encoding === 'Windows-1252' && (
+        {list.encoding?.includes('Windows-1252') && (
           <p class="field-hint">
-            It is not UTF-8. If letters with accents look wrong below, save the list as “CSV UTF-8” and choose it again.
+            {list.encoding === 'Windows-1252' ? 'It is not UTF-8.' : 'Some lines are not UTF-8.'} If letters with accents look wrong below,
+            save the list as “CSV UTF-8” and choose it again.
           </p>
         )}
         <Choices

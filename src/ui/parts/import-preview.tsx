@@ -4,6 +4,7 @@ import { saveUnreadable } from '../../actions/list-files.ts';
 import { withdraw } from '../../actions/withdraw.ts';
 import { type ImportPlan, isTaken, ROW_STATES, type RowState } from '../../domain/csv/plan.ts';
 import type { Entry } from '../../domain/entry.ts';
+import { sayNumber } from '../../domain/measure-words.ts';
 import { isProblem, type Problem } from '../../domain/problem.ts';
 import { importCounts } from '../../views/import-preview.ts';
 import { useDeps } from '../studio.tsx';
@@ -78,7 +79,7 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
             Change the columns
           </Button>
           <Button look="main" disabled={isBusy || counts.taken === 0} onClick={() => void keep()}>
-            {isBusy ? 'Bringing it in…' : `Bring in ${counts.taken.toLocaleString('en-GB')}`}
+            {isBusy ? 'Bringing it in…' : `Bring in ${sayNumber(counts.taken)}`}
           </Button>
         </>
       }
@@ -103,7 +104,7 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
               setLimit(ROWS_SHOWN);
             }}
           >
-            <Mark {...STATE_WORDS[state]} word={`${counts.rows[state].toLocaleString('en-GB')} ${STATE_WORDS[state].word}`} />
+            <Mark {...STATE_WORDS[state]} word={`${sayNumber(counts.rows[state])} ${STATE_WORDS[state].word}`} />
           </button>
         ))}
       </div>
@@ -122,7 +123,7 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
       </ul>
       {rows.length > limit && (
         <Button class="import-more" onClick={() => setLimit(limit + ROWS_SHOWN * 4)}>
-          Show more of {rows.length.toLocaleString('en-GB')}
+          Show more of {sayNumber(rows.length)}
         </Button>
       )}
     </Screen>
@@ -147,7 +148,7 @@ function Kept({ counts, entries, onAgain }: { counts: ReturnType<typeof importCo
     <Screen title="Bring in my list">
       {problem && <ProblemNote problem={problem} />}
       <Empty
-        title={isBack ? 'All of it is taken back' : `${counts.taken.toLocaleString('en-GB')} rows are on the shelf`}
+        title={isBack ? 'All of it is taken back' : `${sayNumber(counts.taken)} rows are on the shelf`}
         actions={
           <>
             {!isBack && (

@@ -1,4 +1,5 @@
 import type { RowPlan, RowState } from '../../domain/csv/plan.ts';
+import { sayNumber } from '../../domain/measure-words.ts';
 import type { Noun } from '../../domain/noun.ts';
 import { Mark, type Tone } from './mark.tsx';
 import type { ShapeName } from './shape.tsx';
@@ -22,7 +23,7 @@ const SINGULAR: Partial<Record<Noun, string>> = {
 export function thingWords({ noun, count }: { readonly noun: Noun; readonly count: number }): string {
   const one = SINGULAR[noun] ?? noun;
   const many = noun === 'wax' ? 'waxes' : `${one}s`;
-  return `${count.toLocaleString('en-GB')} ${count === 1 ? one : many}`;
+  return `${sayNumber(count)} ${count === 1 ? one : many}`;
 }
 
 /** What one row becomes, as a card. A doubtful one can be taken or left. */

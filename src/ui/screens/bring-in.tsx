@@ -3,6 +3,7 @@ import type { Delimiter } from '../../domain/csv/delimiter.ts';
 import { guessColumns, guessTarget } from '../../domain/csv/guess.ts';
 import type { ImportPlan, Reading } from '../../domain/csv/plan.ts';
 import { TARGETS } from '../../domain/csv/targets.ts';
+import { sayNumber } from '../../domain/measure-words.ts';
 import { isProblem } from '../../domain/problem.ts';
 import { headOfList, type ListHead, type Progress, previewImport, type RunningJob } from '../../views/import-preview.ts';
 import { Button } from '../parts/button.tsx';
@@ -138,7 +139,7 @@ function Working({ progress: { done, total }, onCancel }: { progress: Progress; 
     <section class="card" aria-live="polite">
       <label class="import-progress">
         <span>
-          Looking at row {done.toLocaleString('en-GB')} of {total.toLocaleString('en-GB')}
+          Looking at row {sayNumber(done)} of {sayNumber(total)}
         </span>
         <progress value={done} max={Math.max(total, 1)} />
       </label>
