@@ -1,11 +1,12 @@
-import type { EntryId, PlaceId, Sha256, WaxId } from '../domain/brand.ts';
+import type { EntryId, PlaceId, Sha256, ThingId, WaxId } from '../domain/brand.ts';
 import { dayInWords } from '../domain/day-words.ts';
 import type { Entry } from '../domain/entry.ts';
 import { FIELD_WORDS } from '../domain/field-words.ts';
 import { sayCount, sayLength, sayMass, sayPressure, sayTemperature } from '../domain/measure-words.ts';
 import { pathText } from '../domain/nesting.ts';
-import type { Shelf } from '../domain/shelf.ts';
-import { titleOf } from '../domain/title.ts';
+import { type Shelf, thingOf } from '../domain/shelf.ts';
+import { subjectOf } from '../domain/subject.ts';
+import { NOUN_WORD, titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
 
 /** One line of a thing's history, readable by somebody who was not there. */
@@ -19,17 +20,26 @@ export interface HistoryLine {
   readonly entry: Entry;
 }
 
-export function historyOf(shelf: Shelf, entries: readonly Entry[], units: Units): readonly HistoryLine[] {
+/** `of` is the thing whose history it is: a line about another one, which only names it, says about which. */
+export function historyOf(shelf: Shelf, entries: readonly Entry[], units: Units, of?: ThingId): readonly HistoryLine[] {
   const gone = new Set<Sha256>();
   return entries.map((entry) => ({
     id: entry.id,
     day: dayInWords(entry.on),
     ...(entry.by ? { by: entry.by } : {}),
-    says: saysOf(shelf, entry, units),
+    says: aboutAnother(shelf, entry, of, saysOf(shelf, entry, units)),
     ...(entry.note ? { note: entry.note } : {}),
     pictures: stillOn(entry, gone),
     entry,
   }));
+}
+
+function aboutAnother(shelf: Shelf, entry: Entry, of: ThingId | undefined, says: string): string {
+  const subject = subjectOf(entry);
+  if (!of || !subject || subject === of || (entry.kind === 'moved' && (entry.things as readonly string[]).includes(of))) return says;
+  const thing = thingOf(shelf, subject);
+  const named = thing ? `${NOUN_WORD[thing.noun]} “${titleOf(shelf, thing)}”` : titleOf(shelf, thing);
+  return `${named.charAt(0).toUpperCase()}${named.slice(1)}: ${says.charAt(0).toLowerCase()}${says.slice(1)}`;
 }
 
 /** Of an entry's pictures those that nobody took off later; entries are asked newest first. */

@@ -134,6 +134,6 @@ function historyOut(shelf: Shelf, id: ThingId, entries: readonly Entry[], units:
   return {
     title: `History: ${titleOf(shelf, thingOf(shelf, id))}`,
     headings: ['Day', 'What happened', 'Note', 'Written by'],
-    rows: historyOf(shelf, entries, units).map(({ day, says, note, by }) => [day, says, note ?? '', by ?? '']),
+    rows: historyOf(shelf, entries, units, id).map(({ day, says, note, by }) => [day, says, note ?? '', by ?? '']),
   };
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { ThingId } from '../../src/domain/brand.ts';
 import type { Entry, EntryKind } from '../../src/domain/entry.ts';
 import { ENTRY_KINDS } from '../../src/domain/entry.ts';
 import { foldAll } from '../../src/domain/fold.ts';
@@ -42,6 +43,25 @@ test('a correction names the fields, flags set aside and pictures in words', () 
   expect(says(aCorrected(mould, { shotGrams: 4, waxC: null }))).toBe('Put right: wax in a shot, wax temperature.');
   expect(says({ ...aCorrected(mould, {}), aside: { worn: day('2024-04-02'), stray: null } } as Entry)).toBe(
     '“worn” set aside until 2 April 2024; “stray” taken up again.',
+  );
+});
+
+test('a line about another thing says about which', () => {
+  const place = aRecorded('place', { name: 'Rack E' });
+  const master = aRecorded('master', { name: 'Bull seal' }, { at: place.id as never });
+  const mould = aRecorded('mould', { name: 'Bull 1' });
+  const wax = aRecorded('wax', { name: 'Amber' });
+  const run = anInjected({ mould: mould.id as never, wax: wax.id as never, shots: 2, good: 2, rejects: {} });
+  const moved = aMoved({ to: place.id as never, things: [mould.id, master.id] as never });
+  const there = foldAll([place, master, mould, wax]);
+  const saidOn = (of: string, entry: Entry) => historyOf(there, [entry], SI_UNITS, of as ThingId)[0]?.says;
+  expect(saidOn(place.id, master)).toBe('Master “Bull seal”: recorded in Rack E.');
+  expect(saidOn(master.id, master)).toBe('Recorded in Rack E.');
+  expect(saidOn(wax.id, run)).toMatch(/^Mould “Bull 1”: 2 shots in Amber/);
+  expect(saidOn(place.id, moved)).toBe('Mould “Bull 1”: moved to Rack E with 1 other thing.');
+  expect(saidOn(master.id, moved)).toBe('Moved to Rack E with 1 other thing.');
+  expect(saidOn(place.id, aRecorded('mould', { name: 'gone' }, { at: place.id as never }))).toBe(
+    'Something that is no longer recorded: recorded in Rack E.',
   );
 });
 

@@ -41,7 +41,7 @@ export function History({ id }: { id: ThingId }) {
   }, [keeper, id, wanted, shelf, attempt]);
   if (isBroken) return <Unread onAgain={() => setAttempt(attempt + 1)} />;
   if (!read) return <p class="wait">Reading the history…</p>;
-  const lines = historyOf(shelf, read.entries.slice(0, wanted), units);
+  const lines = historyOf(shelf, read.entries.slice(0, wanted), units, id);
   return (
     <section aria-label="History">
       <h2 class="section">History</h2>
