@@ -1,10 +1,11 @@
 import type { PlaceId, Sha256, ThingId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
+import { NAME_MAX } from '../field.ts';
 import { formProblem } from '../form-problem.ts';
 import { loopProblem } from '../lineage/loop.ts';
 import { isProblem, type Problem, problem } from '../problem.ts';
-import { type Shelf, thingOf } from '../shelf.ts';
+import { type Shelf, type Thing, thingOf } from '../shelf.ts';
 import { NOUN_WORD, titleOf } from '../title.ts';
 import type { Units } from '../units.ts';
 import { isWithin } from '../whereabouts.ts';
@@ -57,7 +58,22 @@ export function planCorrect(
       note: note?.trim() || undefined,
       ...(added.length > 0 ? { pictures: added } : {}),
     },
+    ...renamedAfter(shelf, desk, thing, changed['name']),
   ]);
+}
+
+/** The drawers of a cabinet that are called by its name and their label, “Old chest A1”, take its new name; those that have one of their own keep it. */
+function renamedAfter(shelf: Shelf, desk: Desk, place: Thing, name: unknown): object[] {
+  if (place.noun !== 'place' || !place.name || typeof name !== 'string') return [];
+  return [...shelf.things.place.values()]
+    .filter((inside) => inside.in === place.id && !inside.retired && inside.label && inside.name === `${place.name} ${inside.label}`)
+    .map((inside) => ({
+      ...desk.entry(),
+      kind: 'corrected',
+      noun: 'place',
+      of: inside.id,
+      fields: { name: `${name} ${inside.label}`.slice(0, NAME_MAX) },
+    }));
 }
 
 /** The other end of a range of which one end was changed. */

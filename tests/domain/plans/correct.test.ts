@@ -33,6 +33,23 @@ describe('correcting', () => {
     expect(plan(mould.id, { name: mould.name, note: null })).toEqual([]);
   });
 
+  it('gives a cabinet’s new name to the drawers that are called by it, and leaves others theirs', () => {
+    const chest = aPlace({ name: 'Old chest', kind: 'cabinet' });
+    const named = aPlace({ name: 'Old chest A1', label: 'A1', in: chest.id });
+    const own = aPlace({ name: 'Old chest for pins', label: 'A2', in: chest.id });
+    const elsewhere = aPlace({ name: 'Old chest A1', label: 'A1', in: cabinet.id });
+    const there = aShelf([cabinet, chest, named, own, elsewhere]);
+    const renamed = planCorrect(there, aDesk(), { of: chest.id, fields: { name: 'New chest' } }) as readonly Entry[];
+    const places = apply(there, renamed).things.place;
+    expect([chest, named, own, elsewhere].map(({ id }) => places.get(id)?.name)).toEqual([
+      'New chest',
+      'New chest A1',
+      'Old chest for pins',
+      'Old chest A1',
+    ]);
+    expect(renamed[1]?.step).toBe(renamed[0]?.id);
+  });
+
   it('adds pictures', () => {
     expect(plan(mould.id, {}, [sha(3)])).toMatchObject([{ fields: {}, pictures: [sha(3)] }]);
   });
