@@ -3,14 +3,14 @@ import { type Problem, problem } from '../domain/problem.ts';
 export interface DecodedText {
   readonly text: string;
   /** How the bytes were read, in words for the screen. */
-  readonly encoding: 'UTF-8' | 'UTF-16' | 'Windows-1252';
+  readonly encoding: 'UTF-8' | 'UTF-16' | 'Windows-1252' | 'UTF-8, and Windows-1252 where it is not';
 }
 
 const NOTHING_CHANGED = 'Nothing was changed.';
 
 /**
  * Bytes of a list as text: by byte order mark, else as UTF-8, else as Windows-1252, which spreadsheets in western Europe still
- * write. A Problem when it is no text.
+ * write; line by line, since lists are put together from several. A Problem when it is no text.
  */
 export function decodeText(bytes: Uint8Array): DecodedText | Problem {
   const starts = (...wanted: readonly number[]) => wanted.every((byte, i) => bytes[i] === byte);
@@ -28,8 +28,29 @@ export function decodeText(bytes: Uint8Array): DecodedText | Problem {
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'UTF-8' };
   } catch {
-    return { text: decode('windows-1252', bytes), encoding: 'Windows-1252' };
+    return decodeLines(bytes);
   }
+}
+
+const NEWLINE = 10;
+
+function decodeLines(bytes: Uint8Array): DecodedText {
+  const strict = new TextDecoder('utf-8', { fatal: true });
+  let isMixed = false;
+  const lines: string[] = [];
+  for (let from = 0; from < bytes.length; ) {
+    const end = bytes.indexOf(NEWLINE, from);
+    const line = bytes.subarray(from, end < 0 ? bytes.length : end + 1);
+    from += line.length;
+    try {
+      const text = strict.decode(line);
+      lines.push(text);
+      isMixed ||= text.length < line.length;
+    } catch {
+      lines.push(decode('windows-1252', line));
+    }
+  }
+  return { text: lines.join(''), encoding: isMixed ? 'UTF-8, and Windows-1252 where it is not' : 'Windows-1252' };
 }
 
 function decode(label: string, bytes: Uint8Array): string {

@@ -25,6 +25,15 @@ describe('how the bytes of a list are read', () => {
   test('what is not UTF-8 is Windows-1252', () => {
     expect(decodeText(Uint8Array.from([0x47, 0x72, 0xfc, 0x6e]))).toEqual({ text: 'Grün', encoding: 'Windows-1252' });
   });
+  test('a list put together from both is read line by line', () => {
+    const mixed = [...utf8('\ufeffGrün\r\n'), 0x47, 0x72, 0xfc, 0x6e, 10, ...utf8('La Tène')];
+    expect(decodeText(Uint8Array.from(mixed))).toEqual({
+      text: 'Grün\r\nGrün\nLa Tène',
+      encoding: 'UTF-8, and Windows-1252 where it is not',
+    });
+    // A byte order mark is no part of the first heading.
+    expect(decodeText(Uint8Array.from([...utf8('\ufeffName\n'), 0x47, 0x72, 0xfc, 0x6e]))).toMatchObject({ text: 'Name\nGrün' });
+  });
   test('spreadsheets’ own files and pictures are refused', () => {
     expect(decodeText(Uint8Array.from([0x50, 0x4b, 3, 4, 20, 0]))).toMatchObject({
       problem: true,

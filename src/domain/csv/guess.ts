@@ -46,12 +46,15 @@ export function guessColumns(headings: readonly string[], target: Target): Mappi
 /** What each kind of list has to name its things by; a list with none of them is of something else. */
 const NAMED_BY = ['number', 'name', 'design'];
 
+/** Being named in a heading breaks a tie and outweighs no column: a list of moulds has one that is headed “Design”. */
+const NAMED = 0.9;
+
 /** Which kind of list the headings most look like: the one in which most of them mean something. */
 export function guessTarget(headings: readonly string[], targets: readonly Target[]): Target {
   const said = new Set(headings.flatMap((heading) => words(heading).split(' ')));
   const score = (target: Target) => {
     const fields = guessColumns(headings, target).filter((field) => field !== null);
-    return fields.length + (said.has(target) ? 1.5 : 0) - (fields.some((field) => NAMED_BY.includes(field)) ? 0 : 3);
+    return fields.length + (said.has(target) ? NAMED : 0) - (fields.some((field) => NAMED_BY.includes(field)) ? 0 : 3);
   };
   return [...targets].sort((a, b) => score(b) - score(a))[0] ?? 'mould';
 }

@@ -57,6 +57,8 @@ describe('columns guessed from headings', () => {
     }
   });
   test('what the list is of', () => {
+    expect(guessTarget(['Design', 'Size', 'Period', 'Place'], TARGETS)).toBe('mould');
+    expect(guessTarget(['Design', 'Size', 'Period'], TARGETS)).toBe('design');
     expect(guessTarget(['Mould no', 'Design', 'Rubber', 'Shots'], TARGETS)).toBe('mould');
     expect(guessTarget(['Wax', 'Colour', 'Stock kg', 'Room range'], TARGETS)).toBe('wax');
     expect(guessTarget(['Drawer', 'Cabinet', 'Capacity', 'Width mm'], TARGETS)).toBe('place');
