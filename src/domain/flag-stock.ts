@@ -1,5 +1,6 @@
 import type { DesignId } from './brand.ts';
 import { type Flag, flagOn, type Rules } from './flag.ts';
+import { sayCount, sayNumber } from './measure-words.ts';
 import type { Casting, Design, Shelf } from './shelf.ts';
 
 const counted = new WeakMap<Shelf['things']['casting'], ReadonlyMap<DesignId, number>>();
@@ -22,6 +23,6 @@ export function stockFlags(design: Design, onHand: ReadonlyMap<DesignId, number>
   if (design.retired || !design.keep) return [];
   const pieces = onHand.get(design.id) ?? 0;
   if (pieces >= design.keep) return [];
-  const says = `${pieces} castings on hand, ${design.keep} are to be kept: ${design.keep - pieces} short.`;
+  const says = `${sayCount(pieces, 'casting')} on hand, ${sayCount(design.keep, 'is', 'are')} to be kept: ${sayNumber(design.keep - pieces)} short.`;
   return [flagOn(design, rules, 'stock low', pieces === 0 ? 'soon' : 'note', says, 'Put it on the list for the next run.')];
 }

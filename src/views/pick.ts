@@ -1,7 +1,7 @@
 import { pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
-import { titleOf } from '../domain/title.ts';
+import { NOUN_WORD, titleOf } from '../domain/title.ts';
 import { compareTitles } from '../domain/title-order.ts';
 
 /** A thing that can be chosen in a form. */
@@ -11,12 +11,13 @@ export interface Choice {
   readonly detail?: string;
 }
 
-export function choiceOf(shelf: Shelf, thing: Thing): Choice {
+/** `isOfMany` where things of several kinds are offered beside each other: it then says which it is. */
+export function choiceOf(shelf: Shelf, thing: Thing, isOfMany = false): Choice {
   if (thing.noun === 'place') {
     const detail = [thing.name !== thing.label ? thing.name : undefined, thing.kind].filter(Boolean).join(' · ');
     return { id: thing.id, title: pathText(shelf, thing.id), ...(detail ? { detail } : {}) };
   }
-  const detail = [thing.code, pathText(shelf, thing.at)].filter(Boolean).join(' · ');
+  const detail = [isOfMany ? NOUN_WORD[thing.noun] : undefined, thing.code, pathText(shelf, thing.at)].filter(Boolean).join(' · ');
   return { id: thing.id, title: titleOf(shelf, thing), ...(detail ? { detail } : {}) };
 }
 
@@ -29,7 +30,7 @@ export function choicesFor(shelf: Shelf, nouns: readonly Noun[], typed: string, 
   for (const noun of nouns) {
     for (const thing of (shelf.things[noun] as ReadonlyMap<string, Thing>).values()) {
       if (thing.retired) continue;
-      const choice = choiceOf(shelf, thing);
+      const choice = choiceOf(shelf, thing, nouns.length > 1);
       const text = plain(`${choice.title} ${thing.name ?? ''} ${thing.code ?? ''} ${choice.detail ?? ''}`);
       if (!words.every((word) => text.includes(word))) continue;
       const first = words[0] ?? '';

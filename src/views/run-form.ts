@@ -60,13 +60,20 @@ export function runFormOf(shelf: Shelf, id: MouldId, units: Units): RunForm | un
       .filter((injector) => !injector.retired)
       .map((injector) => ({
         id: injector.id,
-        word: `${titleOf(shelf, injector)}${injector.pressure ? ` · ${PRESSURE_WORD[injector.pressure]}` : ''}`,
+        word: [titleOf(shelf, injector), injector.pressure && PRESSURE_WORD[injector.pressure], holdsOf(shelf, injector.holds)]
+          .filter(Boolean)
+          .join(' · '),
       })),
     faults: faultsFor(mould),
     shown: Math.max(SHOWN, Object.keys(mould.byFault ?? {}).length),
     offered,
   };
 }
+
+const holdsOf = (shelf: Shelf, id: WaxId | undefined) => {
+  const wax = id && shelf.things.wax.get(id);
+  return wax && `holds ${titleOf(shelf, wax)}`;
+};
 
 const leftOf = (grams: Grams, units: Units) => (grams > 0 ? `${sayMass(grams, units)} left` : 'none left');
 

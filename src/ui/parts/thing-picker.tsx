@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { Noun } from '../../domain/noun.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../../domain/title.ts';
@@ -66,11 +66,16 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
         return undefined;
       },
     });
+  const picker = useRef<HTMLDivElement>(null);
+  // What is found would else open below the bars.
+  useEffect(() => {
+    if (typed.trim() !== '') picker.current?.scrollIntoView({ block: 'nearest' });
+  }, [typed]);
   return (
-    <div class="field picker">
+    <div class="field picker" ref={picker}>
       <label for={id}>{label}</label>
       {chosen ? (
-        <Chosen choice={choiceOf(shelf, chosen)} onChange={() => pick('')} />
+        <Chosen choice={choiceOf(shelf, chosen, nouns.length > 1)} onChange={() => pick('')} />
       ) : (
         <>
           <div class="field-row">

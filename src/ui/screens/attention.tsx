@@ -98,7 +98,7 @@ function Group({ group, onAside, onMore }: { group: AttentionGroup; onAside: (it
       </ul>
       {left > 0 && (
         <Button onClick={onMore}>
-          Show {Math.min(left, MORE)} more of {sayCount(left, 'other')}
+          {left > MORE ? `Show ${MORE} more of ${sayCount(left, 'other')}` : `Show ${sayCount(left, 'other')}`}
         </Button>
       )}
     </section>
