@@ -62,17 +62,20 @@ export function planCorrect(
   ]);
 }
 
-/** The drawers of a cabinet that are called by its name and their label, “Old chest A1”, take its new name; those that have one of their own keep it. */
+/** The drawers of a cabinet that are called by its name, “Old chest A1” or “Old chest, drawer 1”, take its new one; those that have one of their own keep it. */
 function renamedAfter(shelf: Shelf, desk: Desk, place: Thing, name: unknown): object[] {
   if (place.noun !== 'place' || !place.name || typeof name !== 'string') return [];
+  const before = place.name;
+  const rest = (inside: Thing) => (inside.name?.startsWith(before) ? inside.name.slice(before.length) : '');
   return [...shelf.things.place.values()]
-    .filter((inside) => inside.in === place.id && !inside.retired && inside.label && inside.name === `${place.name} ${inside.label}`)
+    .filter((inside) => inside.in === place.id && !inside.retired)
+    .filter((inside) => rest(inside).startsWith(', ') || (inside.label && rest(inside) === ` ${inside.label}`))
     .map((inside) => ({
       ...desk.entry(),
       kind: 'corrected',
       noun: 'place',
       of: inside.id,
-      fields: { name: `${name} ${inside.label}`.slice(0, NAME_MAX) },
+      fields: { name: `${name}${rest(inside)}`.slice(0, NAME_MAX) },
     }));
 }
 

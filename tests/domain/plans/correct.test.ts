@@ -36,14 +36,16 @@ describe('correcting', () => {
   it('gives a cabinet’s new name to the drawers that are called by it, and leaves others theirs', () => {
     const chest = aPlace({ name: 'Old chest', kind: 'cabinet' });
     const named = aPlace({ name: 'Old chest A1', label: 'A1', in: chest.id });
+    const second = aPlace({ name: 'Old chest, drawer 2', in: chest.id });
     const own = aPlace({ name: 'Old chest for pins', label: 'A2', in: chest.id });
     const elsewhere = aPlace({ name: 'Old chest A1', label: 'A1', in: cabinet.id });
-    const there = aShelf([cabinet, chest, named, own, elsewhere]);
+    const there = aShelf([cabinet, chest, named, second, own, elsewhere]);
     const renamed = planCorrect(there, aDesk(), { of: chest.id, fields: { name: 'New chest' } }) as readonly Entry[];
     const places = apply(there, renamed).things.place;
-    expect([chest, named, own, elsewhere].map(({ id }) => places.get(id)?.name)).toEqual([
+    expect([chest, named, second, own, elsewhere].map(({ id }) => places.get(id)?.name)).toEqual([
       'New chest',
       'New chest A1',
+      'New chest, drawer 2',
       'Old chest for pins',
       'Old chest A1',
     ]);
