@@ -30,6 +30,10 @@ export function Found({ query, isSettled, opensThing }: { query: string; isSettl
   const [pickFrom, setPickFrom] = useState<number | undefined>();
   const shown = isSettled || periods.length === 0 ? things : things.slice(0, AT_ONCE_BELOW);
   const isNothing = periods.length === 0 && things.length === 0;
+  const counted = [
+    ...(periods.length > 0 ? [sayCount(periods.length, 'period')] : []),
+    ...(things.length > 0 ? [sayCount(things.length + more, 'thing')] : []),
+  ];
   return (
     <div>
       <div role="status">
@@ -39,9 +43,7 @@ export function Found({ query, isSettled, opensThing }: { query: string; isSettl
           </p>
         ))}
         {years && <p class="search-says">{years}</p>}
-        <p class="unseen">
-          {isNothing ? 'Nothing found' : `${sayCount(periods.length, 'period')} and ${sayCount(things.length + more, 'thing')} found`}
-        </p>
+        <p class="unseen">{isNothing ? 'Nothing' : counted.join(' and ')} found</p>
       </div>
       {isNothing && corrections.every(({ instead }) => instead.length > 0) && !years && (
         <Empty title="Nothing has all of that" actions={<LinkButton href="#/new/mould">Record a mould</LinkButton>}>
