@@ -19,22 +19,11 @@ const SHOWN_MS = 9000;
 
 let goes: ReturnType<typeof setTimeout> | undefined;
 
-function unshow(): void {
+/** Its time is set going here and not by an effect: that would ask for a frame of its own while the message waits for its. */
+function show(next: Toast | null): void {
   if (goes !== undefined) clearTimeout(goes);
-  goes = undefined;
-  toast.value = null;
-}
-
-/** Set going here and not by an effect: that would ask for a frame of its own while the message waits for its. */
-function show(next: Toast): void {
-  if (goes !== undefined) clearTimeout(goes);
-  goes = undefined;
+  goes = next && !next.isProblem ? setTimeout(show, SHOWN_MS, null) : undefined;
   toast.value = next;
-  if (next.isProblem) return;
-  goes = setTimeout(() => {
-    goes = undefined;
-    if (toast.value === next) toast.value = null;
-  }, SHOWN_MS);
 }
 
 /** Says what was done, with Undo; or what went wrong and what was kept. */
@@ -92,7 +81,7 @@ export function ToastPart() {
           >
             {undoSays}
           </button>
-          <button type="button" class="icon-button" aria-label="Close" onClick={unshow}>
+          <button type="button" class="icon-button" aria-label="Close" onClick={() => show(null)}>
             <Icon name="close" />
           </button>
         </div>
