@@ -45,7 +45,8 @@ export function makeProfile(): string {
 }
 
 export function removeProfile(profile: string): void {
-  rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+  // A browser that was told to end still writes for a while.
+  rmSync(profile, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
 }
 
 /** A browser of its own with the app open in it, at a phone's size unless told otherwise. */

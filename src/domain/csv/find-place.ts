@@ -22,6 +22,9 @@ const PARTED = /\s*[/>›»\\→,;|]\s*|\s+[-–—]\s+/;
 const LETTERED = /^([A-Z]{1,2})[\s.-]?(\d{1,3})[a-z]?$/;
 const KIND_WORDS = /^(?:cabinet|cupboard|cab|drawer|shelf|box|tray|room|rack|unit|chest)\s+/;
 
+/** Places one in another that a cell may name. More are no path but a list, and looking for hundreds of them would take minutes. */
+const LEVELS_MAX = 12;
+
 /** Leads words such as “Cabinet A / A3” to a place on the shelf, and makes the places that are missing. */
 export class PlaceFinder {
   private readonly register: Register;
@@ -57,6 +60,7 @@ export class PlaceFinder {
 
   /** Places of that name; with `above`, only those that stand in places of those names. */
   all(name: string, above: readonly string[] = []): readonly Node[] {
+    if (above.length > LEVELS_MAX) return [];
     const word = fold(name);
     const named = this.byWord.get(word) ?? this.byWord.get(word.replace(KIND_WORDS, '')) ?? [];
     return named.filter((node) => this.isUnder(node, above));
@@ -135,6 +139,12 @@ export class PlaceFinder {
     const whole = this.all(words, above);
     const path = whole.length > 0 ? [words] : segments(words);
     const full = [...above, ...path];
+    if (full.length > LEVELS_MAX)
+      return {
+        isNew: false,
+        made: [],
+        doubt: `It names ${full.length} places, each in the one before; ${LEVELS_MAX} are the most. It comes in without a place.`,
+      };
     const last = full.at(-1) ?? words;
     const found = whole.length > 0 ? whole : this.all(last, full.slice(0, -1));
     if (found.length > 1)

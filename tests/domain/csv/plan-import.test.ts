@@ -190,6 +190,25 @@ describe('places', () => {
       'room Back room',
     ]);
   });
+  test('more places one in another than any studio has are no path, whichever cell names them', () => {
+    const twelve = Array.from({ length: 12 }, (_, i) => `P${i}`).join(' / ');
+    const many = '1,'.repeat(220);
+    expect(shelfOf(entriesOfPlan(planOf(`Design,Place\nHare,${twelve}\n`, 'mould'))).things.place.size).toBe(12);
+    const says = expect.stringContaining('each in the one before; 12 are the most. It comes in');
+    for (const list of [
+      `Design,Place\nHare,${twelve} / P12\n`,
+      `Design;Place\nHare;${many}\n`,
+      `Design;Cabinet;Drawer\nHare;${many};A1\n`,
+    ]) {
+      const plan = planOf(list, 'mould');
+      expect(plan.rows[0]).toMatchObject({ state: 'doubtful', says: expect.arrayContaining([says]) });
+      expect(recorded(plan, 'place')).toEqual([]);
+    }
+    expect(planOf(`Drawer;Cabinet\nTop;${many}\n`, 'place').rows[0]).toMatchObject({
+      state: 'doubtful',
+      says: expect.arrayContaining([says]),
+    });
+  });
   test('a name that two places have is not guessed at', () => {
     const shelf = shelfOf(entriesOfPlan(planOf('Drawer,Cabinet\nTop,Cabinet A\nTop,Cabinet B\n', 'place')));
     const plan = planOf('Design,Drawer\nHare,Top\nSeal,Cabinet B / Top\n', 'mould', shelf);
