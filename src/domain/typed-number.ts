@@ -8,7 +8,7 @@ export function parseTypedNumber(typed: string): number | undefined | Problem {
   const bare = typed.replace(/[\s\u00a0\u202f]/g, '').replace('−', '-');
   if (bare === '') return undefined;
   if (!/^-?(\d+([.,]\d*)?|[.,]\d+)$/.test(bare)) return problem(`“${typed.trim().slice(0, 20)}” is not a number.`);
-  const inTwoWays = /^-?([1-9]\d{0,2}),(\d{3})$/.exec(bare);
+  const inTwoWays = /^(-?[1-9]\d{0,2}),(\d{3})$/.exec(bare);
   if (inTwoWays) {
     const [, whole, rest] = inTwoWays;
     return problem(`“${typed.trim()}” can be read in two ways. Write ${whole}${rest}, or ${whole}.${rest}.`);

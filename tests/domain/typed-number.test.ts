@@ -16,7 +16,7 @@ test.each([
 
 test.each([
   ['2,500', '2500, or 2.500'],
-  ['−12,345', '12345, or 12.345'],
+  ['−12,345', '-12345, or -12.345'],
 ])('“%s” is asked about', (typed, ways) => {
   const read = parseTypedNumber(typed);
   expect(isProblem(read) && read.says).toBe(`“${typed}” can be read in two ways. Write ${ways}.`);

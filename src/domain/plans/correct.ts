@@ -62,7 +62,7 @@ export function planCorrect(
   ]);
 }
 
-/** The drawers of a cabinet that are called by its name, “Old chest A1” or “Old chest, drawer 1”, take its new one; those that have one of their own keep it. */
+/** The drawers of a cabinet that are called by its name, “Old chest A1” or “Old chest, drawer 1”, take its new one; those that have one of their own keep it, and those that would lose its end. */
 function renamedAfter(shelf: Shelf, desk: Desk, place: Thing, name: unknown): object[] {
   if (place.noun !== 'place' || !place.name || typeof name !== 'string') return [];
   const before = place.name;
@@ -70,12 +70,14 @@ function renamedAfter(shelf: Shelf, desk: Desk, place: Thing, name: unknown): ob
   return [...shelf.things.place.values()]
     .filter((inside) => inside.in === place.id && !inside.retired)
     .filter((inside) => rest(inside).startsWith(', ') || (inside.label && rest(inside) === ` ${inside.label}`))
-    .map((inside) => ({
+    .map((inside) => ({ inside, called: `${name}${rest(inside)}` }))
+    .filter(({ called }) => called.length <= NAME_MAX)
+    .map(({ inside, called }) => ({
       ...desk.entry(),
       kind: 'corrected',
       noun: 'place',
       of: inside.id,
-      fields: { name: `${name}${rest(inside)}`.slice(0, NAME_MAX) },
+      fields: { name: called },
     }));
 }
 

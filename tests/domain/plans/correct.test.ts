@@ -50,6 +50,9 @@ describe('correcting', () => {
       'Old chest A1',
     ]);
     expect(renamed[1]?.step).toBe(renamed[0]?.id);
+    const long = planCorrect(there, aDesk(), { of: chest.id, fields: { name: 'x'.repeat(117) } }) as readonly Entry[];
+    expect(apply(there, long).things.place.get(named.id)?.name).toBe(`${'x'.repeat(117)} A1`);
+    expect(apply(there, long).things.place.get(second.id)?.name).toBe('Old chest, drawer 2');
   });
 
   it('adds pictures', () => {
