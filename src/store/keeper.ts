@@ -10,6 +10,7 @@ import type { Shelf } from '../domain/shelf.ts';
 import { append, checked, Stale } from './append.ts';
 import { codesOf } from './codes.ts';
 import { openingProblem, storageProblem } from './failure.ts';
+import { beginFreshLog } from './fresh-log.ts';
 import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { openOtherTabs } from './other-tabs.ts';
@@ -98,7 +99,10 @@ export async function openKeeper(options: KeeperOptions): Promise<Keeper | Probl
     await db.open();
     if (options.early) await tellEarly(db, options.early);
     const loaded = await load(db, options);
-    if (!isProblem(loaded)) return keeperOf(db, loaded, options);
+    if (!isProblem(loaded)) {
+      void beginFreshLog(options.name);
+      return keeperOf(db, loaded, options);
+    }
     db.close();
     return loaded;
   } catch (error) {

@@ -23,15 +23,18 @@ export function typedGrid(grid: SheetGrid): Record<GridField, string> {
   return Object.fromEntries(GRID_FIELDS.map(({ field }) => [field, String(grid[field])])) as Record<GridField, string>;
 }
 
+/** What was kept may be anything, also what cannot be made a text of. */
+const keptText = (raw: unknown, other: string) => (typeof raw === 'string' || typeof raw === 'number' ? String(raw) : other);
+
 export function readLabelSettings({ settings }: Pick<Deps, 'settings'>): LabelSettings {
   const raw = settings.get<Partial<Record<keyof LabelSettings, unknown>>>(KEPT_AS) ?? {};
   const own = typeof raw.own === 'object' && raw.own !== null ? (raw.own as Readonly<Record<string, unknown>>) : {};
   const sheet = raw.sheet === OWN_SHEET ? OWN_SHEET : presetOf(raw.sheet).id;
   return {
     sheet,
-    own: Object.fromEntries(Object.entries(typedGrid(presetOf(sheet).grid)).map(([field, value]) => [field, String(own[field] ?? value)])),
+    own: Object.fromEntries(Object.entries(typedGrid(presetOf(sheet).grid)).map(([field, value]) => [field, keptText(own[field], value)])),
     isCut: raw.isCut === true,
-    measured: typeof raw.measured === 'string' ? raw.measured : '',
+    measured: keptText(raw.measured, ''),
   };
 }
 

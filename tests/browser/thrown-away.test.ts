@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
 import { makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
-import { damageDatabase } from '../support/damage-database.ts';
+import { damageDatabase, tearLog } from '../support/damage-database.ts';
 import { aJournal } from '../support/entry-builders.ts';
 import { layIn } from '../support/lay-in.ts';
 
@@ -27,13 +27,17 @@ function copied(page: Page): Promise<string> {
 async function visit(): Promise<OpenApp> {
   const app = await openApp({ profile, path: '#/shelves' });
   await layIn(app.page, entries);
-  await app.page.goto(`${app.url}#/new/wax`);
-  await app.page.getByLabel('Name').fill('Kelp green');
-  await app.page.locator('.screen-actions .button-main').click();
-  await app.page.locator('.toast').waitFor();
+  await receive(app, 'Kelp green');
   await expect.poll(() => copied(app.page)).toMatch(/Kelp green/);
   await app.close();
   return app;
+}
+
+async function receive(app: OpenApp, name: string): Promise<void> {
+  await app.page.goto(`${app.url}#/new/wax`);
+  await app.page.getByLabel('Name').fill(name);
+  await app.page.locator('.screen-actions .button-main').click();
+  await app.page.locator('.toast').waitFor();
 }
 
 /** As Chromium answers when it cannot read the files of a database: only the studio's own. */
@@ -63,6 +67,22 @@ test('the browser throws its damaged database away: everything but pictures is p
   await expect.poll(() => again.page.getByText('The browser found its database damaged').count()).toBe(0);
   again.assertQuiet();
   await again.close();
+});
+
+test('a browser killed in the midst of a write has nothing thrown away, neither at the next opening nor at the one after that', async () => {
+  const { url } = await visit();
+  for (const name of ['Shingle grey', 'Gorse amber']) {
+    tearLog(profile);
+    const app = await openApp({ profile, url });
+    await receive(app, name);
+    await app.close();
+  }
+  const last = await openApp({ profile, path: '#/wax', url });
+  for (const name of ['Gorse amber', 'Shingle grey', 'Kelp green']) await last.page.getByText(name).first().waitFor();
+  await last.page.goto(`${url}#/shelves`);
+  await last.page.locator('.front').first().waitFor();
+  expect(await last.page.getByText('The browser found its database damaged').count()).toBe(0);
+  await last.close();
 });
 
 test('a database that cannot be opened at all: the second copy is offered as a file, which another device reads back in', async () => {

@@ -67,6 +67,16 @@ test(
   LONG_MS,
 );
 
+test('a measure kept as something that no text can be made of is as if it were not kept', () => {
+  const kept = {
+    sheet: 'own',
+    own: { columns: { toString: 1 }, rows: Object.create(null), left: [Symbol.iterator] },
+    measured: { toString: 1 },
+  };
+  const read = readLabelSettings({ settings: { get: <T>() => kept as T, set: () => undefined } });
+  expect(read).toEqual(readLabelSettings({ settings: { get: <T>() => ({ sheet: 'own' }) as T, set: () => undefined } }));
+});
+
 /** Wide letters, so that words have to be cut; two halves of one character count as two. */
 const measure: Measure = (text, font) => text.length * (font === 'bold' ? 0.75 : 0.62);
 /** Half of a character that takes two places. */

@@ -114,6 +114,8 @@ export interface Look {
   /** What is wrong with them. */
   readonly wrong: readonly string[];
   readonly picturesGone: readonly string[];
+  /** There was no database of this name: it is the first look, or the browser threw it away. */
+  readonly isNew: boolean;
   /** The browser had thrown the database away, and this is what the second copy brought back. */
   readonly rescued: Rescued | undefined;
 }
@@ -123,6 +125,11 @@ const textsOf = (studio: string) => openTexts(`second-copy-of-${studio}`);
 const killed = {
   /** Looks at everything, and brings the second copy up to date with it. */
   async look(studio: string): Promise<Look> {
+    // Rejects where it finds damage, and has then thrown everything away.
+    const isNew = await indexedDB.databases().then(
+      (all) => all.every(({ name }) => name !== studio),
+      () => true,
+    );
     const keeper = await pageKeeper(studio, { texts: textsOf(studio) });
     const journal = await keeper.journal();
     const wrong = await faults(keeper, journal);
@@ -131,7 +138,7 @@ const killed = {
     await keeper.remember(RESCUED, undefined);
     await keeper.writeCopy();
     keeper.close();
-    return { ids: journal.map((entry) => entry.id), wrong, picturesGone: gone, rescued };
+    return { ids: journal.map((entry) => entry.id), wrong, picturesGone: gone, isNew, rescued };
   },
 
   /** Writes one action after another until the end comes, and seals far more often than the app does: most kills are to find it at that. */
