@@ -27,13 +27,17 @@ export function mouldFlags(mould: Mould, rules: Rules): readonly Flag[] {
 const seenOn = (mould: Mould) => (mould.gradeOn ? ` on ${dayInWords(mould.gradeOn)}` : '');
 const faultsOf = (mould: Mould) => (mould.faults?.length ? mould.faults.join(', ') : '');
 
+/** What was put where it stands as it was recorded has not been moved, although it failed on an earlier day. */
+function isMovedSince({ gradeOn, atSince, since, usual }: Mould): boolean {
+  return gradeOn !== undefined && atSince !== undefined && atSince > gradeOn && (atSince > since || usual !== undefined);
+}
+
 function gradeFlag(mould: Mould, rules: Rules): Flag | undefined {
   const { grade } = mould;
   const faults = faultsOf(mould);
   const named = faults ? `: ${faults}` : '';
   if (grade === 'failed') {
-    const isMoved = mould.gradeOn !== undefined && mould.atSince !== undefined && mould.atSince > mould.gradeOn;
-    return isMoved
+    return isMovedSince(mould)
       ? flagOn(
           mould,
           rules,

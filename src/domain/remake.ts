@@ -119,7 +119,9 @@ const CREDIT = { shots: 5, sound: 9, cast: 10 } as const;
  */
 export function shotsFor(mould: Mould, pieces: number, made = 1): number {
   const cavities = mould.cavities ?? 1;
-  const waxesAShot = (mould.good + CREDIT.shots * cavities) / (mould.shots + CREDIT.shots);
+  const credit = CREDIT.shots * cavities;
+  // Of the waxes that were counted: those of shots from before Mouldkeep were not.
+  const waxesAShot = (cavities * (mould.good + credit)) / (mould.good + mould.rejects + credit);
   const sound = (mould.sound ?? 0) + CREDIT.sound;
   const share = sound / ((mould.sound ?? 0) + (mould.scrap ?? 0) + CREDIT.cast);
   return Math.ceil(pieces / Math.max(0.01, waxesAShot * share * made) - 1e-9);

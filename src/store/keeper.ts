@@ -14,7 +14,7 @@ import { beginFreshLog } from './fresh-log.ts';
 import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { openOtherTabs } from './other-tabs.ts';
-import { countEntries, entriesOf, type History, journalTexts, readHistory, readJournal } from './pages.ts';
+import { countEntries, entriesOf, type History, journalTexts, readAction, readHistory, readJournal } from './pages.ts';
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
@@ -61,6 +61,8 @@ export interface Keeper {
   isTakenBack(action: EntryId): boolean;
   /** The newest entries that name a thing. Read no further once the signal says so; then it throws the signal's reason. */
   history(id: ThingId, wanted: number, signal?: AbortSignal): Promise<History>;
+  /** Every entry of an action, named by its first, whether in force or not. */
+  action(first: EntryId): Promise<readonly Entry[]>;
   journal(): Promise<readonly Entry[]>;
   /** How many entries the journal has, takings-back and what they took back included. Throws when the studio is replaced meanwhile. */
   journalLength(): Promise<number>;
@@ -249,6 +251,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
       ),
     isTakenBack: (action) => takenBackBy(held.tail).has(action),
     history: (id, wanted, signal) => readHistory(db, id, wanted, signal),
+    action: (first) => readAction(db, first),
     journal: () => readJournal(db),
     journalLength: () => countEntries(db),
     journalTexts: () => journalTexts(db),

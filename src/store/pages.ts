@@ -1,3 +1,4 @@
+import type { EntryId } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
 import { inForce, inOrder } from '../domain/fold.ts';
 import { mentions } from '../domain/journal.ts';
@@ -109,6 +110,21 @@ const PAGES_AT_ONCE = 4;
 async function lastBefore(db: MouldkeepDb, end?: string): Promise<string> {
   const pages = end === undefined ? db.pages.orderBy('last') : db.pages.where('last').below(end);
   return (await pages.reverse().limit(1).keys()).map(String)[0] ?? '';
+}
+
+/** Every entry of an action, named by its first, whether in force or not: in the tail, or in pages that follow one another. */
+export async function readAction(db: MouldkeepDb, first: EntryId): Promise<Entry[]> {
+  const isOf = (entry: Entry) => (entry.step ?? entry.id) === first;
+  const partOf = (row: { readonly text: string }) => (row.text.includes(first) ? entriesOf(row).filter(isOf) : []);
+  const found = (await db.tail.toArray()).flatMap(partOf);
+  const keys = await db.pages.where('last').aboveOrEqual(first).primaryKeys();
+  for (const key of keys) {
+    const page = await db.pages.get(key);
+    const part = page ? partOf(page) : [];
+    if (part.length === 0 && key > first) break;
+    found.push(...part);
+  }
+  return inOrder(found);
 }
 
 const TAKING_BACK = '"kind":"withdrawn"';

@@ -129,6 +129,8 @@ function movedSays(shelf: Shelf, entry: Extract<Entry, { kind: 'moved' }>): stri
 
 function injectedSays(shelf: Shelf, entry: Extract<Entry, { kind: 'injected' }>, units: Units): string {
   const rejects = counted(entry.rejects);
+  const shots = `${sayCount(entry.shots, 'shot')}${inWax(shelf, entry.wax)}`;
+  if (entry.good === 0 && !rejects) return `${shots}; how many of the waxes were good is not known.`;
   const settings = [
     ...(entry.waxC === undefined ? [] : [sayTemperature(entry.waxC, units)]),
     ...(entry.pressureKpa === undefined ? [] : [sayPressure(entry.pressureKpa, units)]),
@@ -136,7 +138,7 @@ function injectedSays(shelf: Shelf, entry: Extract<Entry, { kind: 'injected' }>,
   ];
   const where = entry.good > 0 && entry.to ? ` The waxes went to ${place(shelf, entry.to)}.` : '';
   return (
-    `${sayCount(entry.shots, 'shot')}${inWax(shelf, entry.wax)}: ${sayCount(entry.good, 'good wax', 'good waxes')}` +
+    `${shots}: ${sayCount(entry.good, 'good wax', 'good waxes')}` +
     `${rejects ? `; rejects: ${rejects}` : ', no rejects'}${settings.length > 0 ? ` (${settings.join(', ')})` : ''}.${where}`
   );
 }

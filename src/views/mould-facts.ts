@@ -25,7 +25,11 @@ export function countFacts(shelf: Shelf, mould: Mould): readonly Fact[] {
   const made = mould.good + mould.rejects;
   const facts: Fact[] = [{ name: 'Shots', says: sayNumber(mould.shots) }];
   const share =
-    made > 0 ? `${sayNumber(mould.rejects)} of ${sayNumber(made)} waxes (${Math.round((100 * mould.rejects) / made)} %)` : 'no waxes yet';
+    made > 0
+      ? `${sayNumber(mould.rejects)} of ${sayNumber(made)} waxes (${Math.round((100 * mould.rejects) / made)} %)`
+      : mould.shots > 0
+        ? 'not known'
+        : 'no waxes yet';
   const worst = Object.entries(mould.byFault ?? {}).sort((a, b) => b[1] - a[1])[0];
   facts.push({ name: 'Rejects', says: worst ? `${share}, most often ${worst[0]}` : share });
   const life = expectedLife(mould, shelf.studio).shots;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { PlaceId } from '../../src/domain/brand.ts';
 import type { FlagKind } from '../../src/domain/entry.ts';
 import { rulesOf } from '../../src/domain/flag.ts';
 import { mouldFlags } from '../../src/domain/flag-mould.ts';
@@ -26,6 +27,13 @@ describe('a mould’s grade', () => {
   it('rests once the failed one was moved', () => {
     expect(kinds(aMould({ grade: 'failed', gradeOn: day('2025-06-03'), atSince: day('2025-06-04') }))).toEqual(['failed note']);
     expect(kinds(aMould({ grade: 'failed', gradeOn: day('2025-06-03'), atSince: day('2025-06-03') }))).toEqual(['failed act']);
+  });
+
+  it('does not take the place it was recorded in for a move, when it failed before that', () => {
+    const failed = { grade: 'failed', gradeOn: day('2024-10-01'), since: day('2025-06-03'), atSince: day('2025-06-03') } as const;
+    expect(kinds(aMould(failed))).toEqual(['failed act']);
+    expect(kinds(aMould({ ...failed, usual: aMould().id as string as PlaceId }))).toEqual(['failed note']);
+    expect(kinds(aMould({ ...failed, atSince: day('2025-06-04') }))).toEqual(['failed note']);
   });
 
   it('says nothing of a retired one', () => {

@@ -49,6 +49,26 @@ describe('a thing’s history', () => {
     expect(all.entries).toEqual([...expected, mould]);
   });
 
+  it('has each action whole, in pages and in the tail, whatever was taken back of it, and reads little else', async () => {
+    const name = freshName();
+    keeper = await aKeeper(name);
+    const some = (count: number, step?: Entry['id']) =>
+      Array.from({ length: count }, () => anInjected({ id: nextId(), ...(step ? { step } : {}) }));
+    const before = some(4 * PAGE_ENTRIES);
+    const start = aRecorded('mould', { name: 'Dolphin 1' }, { id: nextId() });
+    const whole = [start, ...some(2 * PAGE_ENTRIES, start.id)];
+    const after = some(6 * PAGE_ENTRIES);
+    mustBe(await keeper.join([...before, ...whole, ...after, aWithdrawn(start)]));
+    const acted = mustBe(
+      await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'failed', of: start.id as string as ThingId, faults: ['flash'] }]),
+    );
+    const read = vi.spyOn(IDBObjectStore.prototype, 'get');
+    expect(await keeper.action(start.id)).toEqual(whole);
+    expect(read.mock.calls.length).toBeLessThanOrEqual(5);
+    expect(await keeper.action((acted[0] as Entry).id)).toEqual(acted);
+    expect(await keeper.action((before[7] as Entry).id)).toEqual([before[7]]);
+  });
+
   it('is not looked for in what is older than the thing', async () => {
     keeper = await aKeeper(freshName());
     const before = Array.from({ length: 12 * PAGE_ENTRIES }, () => anInjected({ id: nextId() }));

@@ -95,7 +95,7 @@ async function writeOne(keeper: Keeper, next: () => number): Promise<readonly st
     const { entries } = await keeper.history(one as string as ThingId, 1);
     const [newest] = entries;
     if (!newest || newest.kind === 'recorded') return [];
-    plan = (shelf, desk) => planWithdraw(shelf, desk, { entry: newest, confirmed: true });
+    plan = (shelf, desk) => planWithdraw(shelf, desk, { entry: newest, whole: [newest], confirmed: true });
   } else {
     const count = BATCHES[Math.floor(next() * BATCHES.length)] ?? 1;
     const pictures = next() < 0.3 ? [await aPicture(keeper, next)] : undefined;

@@ -25,6 +25,9 @@ test('a run says shots, wax, good waxes, rejects, settings and where they went',
   expect(says(first('injected'))).toBe(
     '11 shots in Green: 39 good waxes; rejects: 3 bubbles, 2 short fill (67 °C, 52 kPa, 7 s). The waxes went to Cabinet A › Tray A2.',
   );
+  expect(says(anInjected({ shots: 1234, good: 0, rejects: {}, wax: 'gone' as never }))).toBe(
+    '1\u202f234 shots in a wax that is no longer recorded; how many of the waxes were good is not known.',
+  );
   expect(says(anInjected({ shots: 1, good: 1, rejects: {}, waxC: 67 as never }), { ...SI_UNITS, temperature: '°F' })).toContain(
     '1 shot in a wax that is no longer recorded: 1 good wax, no rejects (153 °F',
   );

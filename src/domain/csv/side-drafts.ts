@@ -3,7 +3,6 @@ import type { PlanDraft } from './plan.ts';
 import type { RowCells } from './row-cells.ts';
 
 const SHOTS_MAX = 100_000;
-const WAXES_MAX = 1_000_000;
 
 /** Shots so far, condition and faults of a mould, as the entries that would have told them. */
 export function sideDrafts(own: string, cells: RowCells): { readonly drafts: readonly PlanDraft[]; readonly broken?: string } {
@@ -23,15 +22,13 @@ export function sideDrafts(own: string, cells: RowCells): { readonly drafts: rea
   const retired = retiredDraft(own, cells);
   const drafts: PlanDraft[] = [];
   if (shots > 0) {
-    const cavities = (cells.fields['cavities'] as number | undefined) ?? 1;
     if (shots > SHOTS_MAX) return { drafts, broken: `Shots so far: ${shots} is more than ${SHOTS_MAX}.` };
-    if (shots * cavities > WAXES_MAX)
-      return { drafts, broken: `Shots so far: ${shots} of ${cavities} cavities are more than ${WAXES_MAX} waxes.` };
     drafts.push({
       kind: 'injected',
       mould: own,
       shots,
-      good: shots * cavities,
+      // A list tells how often it was shot, not how many of the waxes were good.
+      good: 0,
       note: 'Shots before Mouldkeep.',
       ...(lastUsed ? { on: lastUsed } : {}),
     });

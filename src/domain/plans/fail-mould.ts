@@ -5,7 +5,7 @@ import type { MouldFault } from '../fault.ts';
 import { formProblem } from '../form-problem.ts';
 import { type Problem, problem } from '../problem.ts';
 import type { Shelf } from '../shelf.ts';
-import { allWritten, notAhead } from './written.ts';
+import { allWritten, notAhead, notBefore } from './written.ts';
 
 export interface FailMould {
   readonly mould: MouldId;
@@ -20,7 +20,7 @@ export function planFailMould(shelf: Shelf, desk: Desk, { mould, faults, note, p
   const thing = shelf.things.mould.get(mould);
   if (!thing) return problem('This mould is no longer recorded.', 'Nothing has been written down; what you typed is still in the form.');
   if (faults.length === 0) return formProblem({ faults: 'Say what is wrong with it: choose at least one fault.' });
-  const wrongDay = notAhead(on, desk.today);
+  const wrongDay = notAhead(on, desk.today) ?? notBefore(thing.made, on);
   if (wrongDay) return wrongDay;
   return allWritten([
     {

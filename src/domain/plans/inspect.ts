@@ -8,7 +8,7 @@ import type { Grade } from '../grade.ts';
 import { type Problem, problem } from '../problem.ts';
 import { type Shelf, thingOf } from '../shelf.ts';
 import { unconfirmed } from '../warning.ts';
-import { allWritten, notAhead, notPast } from './written.ts';
+import { allWritten, notAhead, notBefore, notPast } from './written.ts';
 
 export interface Inspect {
   readonly of: MouldId | MasterId;
@@ -30,7 +30,7 @@ export function planInspect(shelf: Shelf, desk: Desk, command: Inspect): readonl
   }
   if (grade === undefined) return formProblem({ grade: 'Say how far it can be trusted: choose one of the four.' });
   if (grade === 'failed' && faults.length === 0) return formProblem({ faults: 'Say what is wrong with it: choose at least one fault.' });
-  const wrongDay = notAhead(on, desk.today) ?? notPast(command.next, desk.today, 'next');
+  const wrongDay = notAhead(on, desk.today) ?? notBefore(thing.made, on) ?? notPast(command.next, desk.today, 'next');
   if (wrongDay) return wrongDay;
   const doubts = grade === 'sound' && faults.length > 0 ? [`You call it sound, with ${faults.join(', ')} ticked.`] : [];
   if (on && thing.gradeOn && on < thing.gradeOn)

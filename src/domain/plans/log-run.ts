@@ -9,7 +9,7 @@ import type { InjectedWax, Mould, Shelf } from '../shelf.ts';
 import type { Units } from '../units.ts';
 import { unconfirmed } from '../warning.ts';
 import { runWarnings } from './run-warnings.ts';
-import { allWritten, notAhead } from './written.ts';
+import { allWritten, notAhead, notBefore } from './written.ts';
 
 export interface LogRun {
   readonly mould: MouldId;
@@ -50,8 +50,8 @@ export function planLogRun(shelf: Shelf, desk: Desk, command: LogRun): readonly 
   const { confirmed, on, to, units, rejects: all = {}, ...rest } = command;
   const mould = shelf.things.mould.get(command.mould);
   if (!mould) return problem('This mould is no longer recorded.', 'Nothing has been written down; what you typed is still in the form.');
-  const ahead = notAhead(on, desk.today);
-  if (ahead) return ahead;
+  const wrongDay = notAhead(on, desk.today) ?? notBefore(mould.made, on);
+  if (wrongDay) return wrongDay;
   if (!Number.isInteger(command.shots) || command.shots < 1) return formProblem({ shots: 'A run has at least one shot.' });
   const rejects = Object.fromEntries(Object.entries(all).filter(([, count]) => count !== 0));
   if (Object.values(rejects).some((count) => !Number.isInteger(count) || (count ?? 0) < 0)) {

@@ -1,34 +1,40 @@
 import type { PlaceId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
+import { sayCount } from '../measure-words.ts';
+import { NOUNS } from '../noun.ts';
 import type { Problem } from '../problem.ts';
-import { type Shelf, thingOf } from '../shelf.ts';
-import { titleOf } from '../title.ts';
+import { type Shelf, type Thing, thingOf } from '../shelf.ts';
+import { NOUN_WORD, NOUNS_WORD, titleOf } from '../title.ts';
 import { unconfirmed } from '../warning.ts';
 import { allWritten } from './written.ts';
 
 export interface Withdraw {
   readonly entry: Entry;
+  /** Every entry of the action it belongs to. */
+  readonly whole: readonly Entry[];
   readonly confirmed?: boolean | undefined;
 }
 
 /** Takes back the action an entry belongs to: all of it, since half an action is a state nobody chose. */
-export function planWithdraw(shelf: Shelf, desk: Desk, { entry, confirmed }: Withdraw): readonly Entry[] | Problem {
-  const warning = unconfirmed(withdrawWarnings(shelf, entry), confirmed);
+export function planWithdraw(shelf: Shelf, desk: Desk, { entry, whole, confirmed }: Withdraw): readonly Entry[] | Problem {
+  const warning = unconfirmed(withdrawWarnings(shelf, entry, whole), confirmed);
   if (warning) return warning;
   return allWritten([{ ...desk.entry(), kind: 'withdrawn', entry: entry.step ?? entry.id }]);
 }
 
 /** What would be left in the air if an entry were taken back now. */
-function withdrawWarnings(shelf: Shelf, entry: Entry): readonly string[] {
-  if (entry.kind === 'recorded') {
-    const standing = shelf.contents.get(entry.id as string as PlaceId)?.size ?? 0;
-    const thing = thingOf(shelf, entry.id);
-    if (standing > 0)
-      return [`${standing} ${standing === 1 ? 'thing stands' : 'things stand'} in ${titleOf(shelf, thing)} and would have no place.`];
-    if (thing?.noun === 'mould' && thing.shots > 0)
-      return [`${titleOf(shelf, thing)} has ${thing.shots} shots logged, which would go out of sight with it.`];
+function withdrawWarnings(shelf: Shelf, entry: Entry, whole: readonly Entry[]): readonly string[] {
+  const recorded = whole.flatMap(({ kind, id }) => (kind === 'recorded' ? (thingOf(shelf, id) ?? []) : []));
+  if (recorded.length > 1) {
+    const all = NOUNS.flatMap((noun) => {
+      const count = recorded.filter((thing) => thing.noun === noun).length;
+      return count > 0 ? [sayCount(count, NOUN_WORD[noun], NOUNS_WORD[noun])] : [];
+    });
+    const together = `All that was recorded in the same go would go out of sight: ${all.join(', ')}.`;
+    return [together, ...leftInTheAir(shelf, recorded, whole)];
   }
+  if (entry.kind === 'recorded') return leftInTheAir(shelf, recorded, whole);
   if (entry.kind === 'injected' && entry.good > 0) {
     const pile = thingOf(shelf, entry.onto ?? entry.id);
     if (pile?.noun === 'injectedWax' && pile.pieces < entry.good) {
@@ -36,4 +42,21 @@ function withdrawWarnings(shelf: Shelf, entry: Entry): readonly string[] {
     }
   }
   return [];
+}
+
+/** What later entries have put into recorded places, and logged with recorded moulds. */
+function leftInTheAir(shelf: Shelf, recorded: readonly Thing[], whole: readonly Entry[]): readonly string[] {
+  const warnings: string[] = [];
+  const named = recorded.length === 1 ? titleOf(shelf, recorded[0]) : undefined;
+  const ids = new Set<string>(recorded.map(({ id }) => id));
+  const standing = recorded.flatMap(({ id }) => [...(shelf.contents.get(id as PlaceId) ?? [])]).filter((id) => !ids.has(id)).length;
+  if (standing > 0)
+    warnings.push(`${sayCount(standing, 'thing stands', 'things stand')} in ${named ?? 'its places'} and would have no place.`);
+  const before = whole.reduce((sum, entry) => sum + (entry.kind === 'injected' ? entry.shots : 0), 0);
+  const shots = recorded.reduce((sum, thing) => sum + (thing.noun === 'mould' ? thing.shots : 0), 0) - before;
+  if (shots > 0)
+    warnings.push(
+      `${named ?? 'Its moulds'} ${named ? 'has' : 'have'} ${sayCount(shots, 'shot')} logged since, which would go out of sight with ${named ? 'it' : 'them'}.`,
+    );
+  return warnings;
 }

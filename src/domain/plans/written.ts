@@ -1,5 +1,6 @@
 import { defined } from '../bench.ts';
 import type { Day } from '../brand.ts';
+import { parseDay } from '../day.ts';
 import { dayInWords } from '../day-words.ts';
 import type { Entry } from '../entry.ts';
 import { formProblem } from '../form-problem.ts';
@@ -34,6 +35,12 @@ export function allWritten(raws: readonly object[], units?: Units): readonly Ent
 export function notAhead(on: Day | undefined, today: Day, field = 'on'): Problem | undefined {
   if (on === undefined || on <= today) return undefined;
   return formProblem({ [field]: `${dayInWords(on)} has not come yet.` });
+}
+
+/** Nothing happens to a thing before it is made. */
+export function notBefore(made: Day | undefined, on: Day | undefined): Problem | undefined {
+  if (made === undefined || isProblem(parseDay(on)) || (on ?? made) >= made) return undefined;
+  return formProblem({ on: `It was made on ${dayInWords(made)}, after that day.` });
 }
 
 /** A day to come, for a next look or a return. */

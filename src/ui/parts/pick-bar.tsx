@@ -4,6 +4,7 @@ import { isStanding } from '../../domain/filling.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { to } from '../router.ts';
 import { useDeps, useShelf } from '../studio.tsx';
+import { useToldHeight } from '../use-size.ts';
 import { Button, LinkButton } from './button.tsx';
 import { RetireSeveralSheet } from './retire-several-sheet.tsx';
 import { sayOutcome } from './toast.tsx';
@@ -13,6 +14,7 @@ export function PickBar({ ids, onAll, onDone }: { ids: readonly string[]; onAll:
   const deps = useDeps();
   const shelf = useShelf();
   const [isRetiring, setRetiring] = useState(false);
+  const bar = useToldHeight<HTMLFieldSetElement>('--picks-height');
   const things = ids.flatMap((id) => thingOf(shelf, id) ?? []).filter(({ noun }) => noun === 'place' || isStanding(noun));
   const movable = things.map(({ id }) => id);
   const settle = async () => {
@@ -20,7 +22,7 @@ export function PickBar({ ids, onAll, onDone }: { ids: readonly string[]; onAll:
     if (sayOutcome(outcome, 'Where they stand now is their usual place.')) onDone();
   };
   return (
-    <fieldset class="pick-bar" aria-label="With what is chosen">
+    <fieldset ref={bar} class="pick-bar" aria-label="With what is chosen">
       <strong role="status">{ids.length} chosen</strong>
       {movable.length > 0 && (
         <LinkButton look="main" href={to(['move'], { things: movable.join(',') })}>

@@ -63,7 +63,7 @@ describe('the sample list', () => {
       rubber: 'tin silicone',
       cavities: 2,
       shots: 88,
-      good: 176,
+      good: 0,
       rejects: 0,
       grade: 'watch',
       faults: ['sticking'],

@@ -7,6 +7,7 @@ import { planCorrect } from '../../../src/domain/plans/correct.ts';
 import { planCount } from '../../../src/domain/plans/count.ts';
 import { planWithdraw } from '../../../src/domain/plans/withdraw.ts';
 import type { Problem } from '../../../src/domain/problem.ts';
+import type { Thing } from '../../../src/domain/shelf.ts';
 import { isWarning } from '../../../src/domain/warning.ts';
 import { aDesk, aMould, anInjectedWax, aPlace, aShelf, aWax, codeOf, sha } from '../../support/builders.ts';
 import { aMoved, anInjected, aRecorded } from '../../support/entry-builders.ts';
@@ -96,24 +97,48 @@ describe('taking back', () => {
   it('takes the whole action back', () => {
     const first = aMoved();
     const second = aMoved({ step: first.id });
-    expect(planWithdraw(shelf, aDesk(), { entry: second })).toMatchObject([{ kind: 'withdrawn', entry: first.id }]);
+    expect(planWithdraw(shelf, aDesk(), { entry: second, whole: [first, second] })).toMatchObject([{ kind: 'withdrawn', entry: first.id }]);
   });
 
   it('asks first when things stand in the place, or the waxes were used', () => {
     const recording = aRecorded('place', { name: 'B1' });
     const placed = { ...aPlace(), id: recording.id as never };
-    const warned = planWithdraw(aShelf([placed, aMould({ at: placed.id })]), aDesk(), { entry: recording });
+    const warned = planWithdraw(aShelf([placed, aMould({ at: placed.id })]), aDesk(), { entry: recording, whole: [recording] });
     expect(isWarning(warned) && warned.warnings[0]).toContain('1 thing stands in Drawer A2');
     const run = anInjected({ good: 39, onto: pile.id });
-    const used = planWithdraw(shelf, aDesk(), { entry: run });
+    const used = planWithdraw(shelf, aDesk(), { entry: run, whole: [run] });
     expect(isWarning(used) && used.warnings[0]).toContain('Of the 39 waxes this run made, 33 are still on hand');
-    expect(planWithdraw(shelf, aDesk(), { entry: run, confirmed: true })).toHaveLength(1);
+    expect(planWithdraw(shelf, aDesk(), { entry: run, whole: [run], confirmed: true })).toHaveLength(1);
   });
 
   it('asks before a mould with shots goes out of sight', () => {
     const recording = aRecorded('mould', { name: 'New' });
     const thing = aMould({ id: recording.id as never, shots: 7 });
-    expect(isWarning(planWithdraw(aShelf([thing]), aDesk(), { entry: recording }))).toBe(true);
-    expect(planWithdraw(aShelf([{ ...thing, shots: 0 }]), aDesk(), { entry: recording })).toHaveLength(1);
+    expect(isWarning(planWithdraw(aShelf([thing]), aDesk(), { entry: recording, whole: [recording] }))).toBe(true);
+    expect(planWithdraw(aShelf([{ ...thing, shots: 0 }]), aDesk(), { entry: recording, whole: [recording] })).toHaveLength(1);
+  });
+
+  it('says all that goes with it, when it was recorded with others in one go', () => {
+    const first = aRecorded('place', { name: 'B1' });
+    const others = ['Bull', 'Heron'].map((name) => aRecorded('mould', { name }, { step: first.id }));
+    const shots = anInjected({ mould: others[0]?.id as never, shots: 88, good: 0, step: first.id });
+    const whole = [first, ...others, shots];
+    const things = [
+      { ...aPlace(), id: first.id as never },
+      ...others.map(({ id }, i) => aMould({ id: id as never, at: first.id as never, shots: i === 0 ? 88 : 0 })),
+    ];
+    const warned = (more: readonly Thing[]) => planWithdraw(aShelf([...things, ...more]), aDesk(), { entry: others[1] ?? first, whole });
+    expect(warned([])).toMatchObject({
+      warnings: ['All that was recorded in the same go would go out of sight: 1 place, 2 moulds.'],
+    });
+    const later = aMould({ id: others[1]?.id as never, at: first.id as never, shots: 5 });
+    const more = [later, aMould({ at: first.id as never })];
+    expect(warned(more)).toMatchObject({
+      warnings: [
+        expect.stringContaining('1 place, 2 moulds'),
+        '1 thing stands in its places and would have no place.',
+        'Its moulds have 5 shots logged since, which would go out of sight with them.',
+      ],
+    });
   });
 });

@@ -4,6 +4,7 @@ import type { Entry } from '../../../src/domain/entry.ts';
 import { beside } from '../../../src/domain/form-problem.ts';
 import { planFailMould } from '../../../src/domain/plans/fail-mould.ts';
 import { planInspect } from '../../../src/domain/plans/inspect.ts';
+import { planLogRun } from '../../../src/domain/plans/log-run.ts';
 import { planRetire } from '../../../src/domain/plans/retire.ts';
 import type { Problem } from '../../../src/domain/problem.ts';
 import { isWarning } from '../../../src/domain/warning.ts';
@@ -40,6 +41,18 @@ describe('a failure found later', () => {
     expect(beside(planFailMould(shelf, aDesk(), { ...command, on: day('2024-03-06') }) as Problem, 'on')).toContain('has not come yet');
     expect(beside(planFailMould(shelf, aDesk(), { ...command, on: '2023-02-29' as never }) as Problem, 'on')).toContain('not a day');
   });
+});
+
+it('nothing happens to a mould before it is made, in a failure, a look or a run', () => {
+  const on = day('2023-05-06');
+  const made = aShelf([{ ...mould, made: day('2023-05-07') }]);
+  const plans = (over: { readonly on: typeof on }) => [
+    planFailMould(made, aDesk(), { mould: mould.id, faults: ['torn keys'], ...over }),
+    planInspect(made, aDesk(), { of: mould.id, grade: 'watch', ...over }),
+    planLogRun(made, aDesk(), { mould: mould.id, shots: 3, ...over }),
+  ];
+  for (const refused of plans({ on })) expect(beside(refused as Problem, 'on')).toBe('It was made on 7 May 2023, after that day.');
+  for (const written of plans({ on: day('2023-05-07') })) expect(written).toHaveLength(1);
 });
 
 describe('a look', () => {
