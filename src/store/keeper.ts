@@ -14,7 +14,7 @@ import { beginFreshLog } from './fresh-log.ts';
 import { type Ahead, Held } from './held.ts';
 import { type Loaded, load, mayOpen } from './load.ts';
 import { openOtherTabs } from './other-tabs.ts';
-import { countEntries, entriesOf, type History, journalTexts, readAction, readHistory, readJournal } from './pages.ts';
+import { countEntries, entriesOf, type History, journalTexts, readAction, readHistory, readJournal, readTakingsBack } from './pages.ts';
 import { dropPictures, keepPictures, readPicture, thumbReader } from './pictures.ts';
 import { MouldkeepDb, type TailRow } from './schema.ts';
 import { joinJournal, type Refolded, refold, seal, TAIL_FULL } from './seal.ts';
@@ -63,6 +63,8 @@ export interface Keeper {
   history(id: ThingId, wanted: number, signal?: AbortSignal): Promise<History>;
   /** Every entry of an action, named by its first, whether in force or not. */
   action(first: EntryId): Promise<readonly Entry[]>;
+  /** Takings-back in force among the newest entries, newest first. */
+  takingsBack(): Promise<readonly Entry[]>;
   journal(): Promise<readonly Entry[]>;
   /** How many entries the journal has, takings-back and what they took back included. Throws when the studio is replaced meanwhile. */
   journalLength(): Promise<number>;
@@ -252,6 +254,7 @@ function keeperOf(db: MouldkeepDb, loaded: Loaded, options: KeeperOptions): Keep
     isTakenBack: (action) => takenBackBy(held.tail).has(action),
     history: (id, wanted, signal) => readHistory(db, id, wanted, signal),
     action: (first) => readAction(db, first),
+    takingsBack: () => readTakingsBack(db),
     journal: () => readJournal(db),
     journalLength: () => countEntries(db),
     journalTexts: () => journalTexts(db),

@@ -1,6 +1,6 @@
 import type { EntryId } from '../domain/brand.ts';
 import type { Entry } from '../domain/entry.ts';
-import { inForce, inOrder } from '../domain/fold.ts';
+import { inForce, inOrder, takenBackBy } from '../domain/fold.ts';
 import { mentions } from '../domain/journal.ts';
 import { through } from '../domain/slices.ts';
 import type { MouldkeepDb, PageRow } from './schema.ts';
@@ -135,18 +135,31 @@ const TAKING_BACK = '"kind":"withdrawn"';
  * is read whole.
  */
 function saidOf(row: { readonly text: string }, id: string): Entry[] {
+  return row.text.includes(id) ? entriesOf(row).filter((entry) => entry.kind === 'withdrawn' || mentions(entry, id)) : takingsBackIn(row);
+}
+
+function takingsBackIn(row: { readonly text: string }): Entry[] {
   const { text } = row;
-  const whole = () => entriesOf(row).filter((entry) => entry.kind === 'withdrawn' || mentions(entry, id));
-  if (text.includes(id)) return whole();
   const found: Entry[] = [];
   for (let at = text.indexOf(TAKING_BACK); at >= 0; at = text.indexOf(TAKING_BACK, at + TAKING_BACK.length)) {
     try {
       found.push(JSON.parse(text.slice(text.lastIndexOf('{', at), text.indexOf('}', at) + 1)) as Entry);
     } catch {
-      return whole();
+      return entriesOf(row).filter(({ kind }) => kind === 'withdrawn');
     }
   }
   return found;
+}
+
+/** Pages that are looked through for what was taken back: some thousands of entries. */
+const PAGES_LATELY = 8;
+
+/** Takings-back in force among the newest entries, newest first. */
+export async function readTakingsBack(db: MouldkeepDb): Promise<Entry[]> {
+  const rows = [...(await db.pages.orderBy('last').reverse().limit(PAGES_LATELY).toArray()), ...(await db.tail.toArray())];
+  const takings = inOrder(rows.flatMap(takingsBackIn));
+  const undone = takenBackBy(takings);
+  return takings.filter(({ id, step }) => !undone.has(step ?? id)).reverse();
 }
 
 /** The newest entries in force that name a thing, at least `wanted` of them where there are as many. Throws the signal's reason. */

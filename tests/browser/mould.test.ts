@@ -64,5 +64,16 @@ test('retiring is one tap on the reason, and Undo brings it back; a line of the 
   await expect.poll(async () => (await sure.count()) === 0 || (await anyway.isVisible())).toBe(true);
   if (await anyway.isVisible()) await anyway.click();
   await expect.poll(() => shots.textContent()).toBe(String(workingMould.shots - taken));
+
+  // Long after its message: in Settings.
+  await page.evaluate(() => Object.assign(window.location, { hash: '#/settings' }));
+  await page.getByRole('button', { name: 'Show what was taken back lately' }).click();
+  const again = page.getByRole('button', { name: /^Do it again: Mould “.+”: \d+ shots/ }).first();
+  await again.waitFor();
+  expect(await axeWhole(page)).toEqual([]);
+  await again.click();
+  await page.locator('.toast', { hasText: 'Done again.' }).waitFor();
+  await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${workingMould.id}`);
+  await expect.poll(() => shots.textContent()).toBe(String(workingMould.shots));
   app.assertQuiet();
 });

@@ -30,8 +30,15 @@ test('two things go to a drawer in one go, chosen by typing a few letters, and U
   await page.locator('.picker-choice', { has: page.getByText(path, { exact: true }) }).click();
   await page.getByRole('button', { name: 'Move 2 things' }).click();
   await page.waitForURL((url) => url.hash === `#/mould/${workingMould.id}`);
-  await page.locator('[role=main] .place-link', { hasText: path }).waitFor();
+  await page.locator('[role=main] .place-link', { hasText: path }).click();
+  await page.locator('.here').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).waitFor();
+  // A tap meant for Open must not undo the move.
+  const topOf = async (part: string) => (await page.locator(part).boundingBox())?.y ?? 0;
+  const bottomOf = async (part: string) => (await topOf(part)) + ((await page.locator(part).boundingBox())?.height ?? 0);
+  await expect.poll(async () => (await bottomOf('.toast')) <= (await topOf('.here'))).toBe(true);
   await page.getByRole('button', { name: 'Undo' }).click();
+  await page.goBack();
   await page.locator('[role=main] .place-link', { hasText: home }).first().waitFor();
   await page.evaluate((hash) => Object.assign(window.location, { hash }), `#/mould/${otherMould.id}`);
   await page.getByRole('heading', { level: 1, name: titleOfMould(otherMould) }).waitFor();

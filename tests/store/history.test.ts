@@ -69,6 +69,18 @@ describe('a thing’s history', () => {
     expect(await keeper.action((before[7] as Entry).id)).toEqual([before[7]]);
   });
 
+  it('tells which takings-back are in force, newest first, also once they are sealed', async () => {
+    keeper = await aKeeper(freshName());
+    const moulds = ['A', 'B', 'C'].map((name) => aRecorded('mould', { name }, { id: nextId() }));
+    const takings = moulds.map((mould) => aWithdrawn(mould));
+    mustBe(await keeper.join([...moulds, ...takings]));
+    const [first, second, third] = takings as [Entry, Entry, Entry];
+    const acted = mustBe(await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'withdrawn', entry: second.id }]));
+    expect(await keeper.takingsBack()).toEqual([acted[0], third, first]);
+    mustBe(await keeper.act((_, desk) => [{ ...desk.entry(), kind: 'withdrawn', entry: (acted[0] as Entry).id }]));
+    expect((await keeper.takingsBack()).map(({ id }) => id)).toContain(second.id);
+  });
+
   it('is not looked for in what is older than the thing', async () => {
     keeper = await aKeeper(freshName());
     const before = Array.from({ length: 12 * PAGE_ENTRIES }, () => anInjected({ id: nextId() }));

@@ -2,10 +2,10 @@ import type { PlaceId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import { sayCount } from '../measure-words.ts';
-import { NOUNS } from '../noun.ts';
+import { sayNouns } from '../noun-counts.ts';
 import type { Problem } from '../problem.ts';
 import { type Shelf, type Thing, thingOf } from '../shelf.ts';
-import { NOUN_WORD, NOUNS_WORD, titleOf } from '../title.ts';
+import { titleOf } from '../title.ts';
 import { unconfirmed } from '../warning.ts';
 import { allWritten } from './written.ts';
 
@@ -27,11 +27,7 @@ export function planWithdraw(shelf: Shelf, desk: Desk, { entry, whole, confirmed
 function withdrawWarnings(shelf: Shelf, entry: Entry, whole: readonly Entry[]): readonly string[] {
   const recorded = whole.flatMap(({ kind, id }) => (kind === 'recorded' ? (thingOf(shelf, id) ?? []) : []));
   if (recorded.length > 1) {
-    const all = NOUNS.flatMap((noun) => {
-      const count = recorded.filter((thing) => thing.noun === noun).length;
-      return count > 0 ? [sayCount(count, NOUN_WORD[noun], NOUNS_WORD[noun])] : [];
-    });
-    const together = `All that was recorded in the same go would go out of sight: ${all.join(', ')}.`;
+    const together = `All that was recorded in the same go would go out of sight: ${sayNouns(recorded.map(({ noun }) => noun))}.`;
     return [together, ...leftInTheAir(shelf, recorded, whole)];
   }
   if (entry.kind === 'recorded') return leftInTheAir(shelf, recorded, whole);

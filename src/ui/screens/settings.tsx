@@ -9,6 +9,7 @@ import { RepairCard } from '../parts/settings-repair.tsx';
 import { StartAgainCard } from '../parts/settings-start-again.tsx';
 import { StoredCard } from '../parts/settings-stored.tsx';
 import { StudioCard } from '../parts/settings-studio.tsx';
+import { TakenBackCard } from '../parts/settings-taken-back.tsx';
 import { UnitsCard } from '../parts/settings-units.tsx';
 import '../styles/settings.css';
 
@@ -27,6 +28,7 @@ export function SettingsScreen() {
       <ListsCard />
       <LabelsCard />
       <StoredCard />
+      <TakenBackCard />
       <RepairCard />
       <StartAgainCard />
     </Screen>
