@@ -2,7 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { Target } from '../../../src/domain/csv/targets.ts';
 import { parseEntry } from '../../../src/domain/parse-entry.ts';
 import { isProblem } from '../../../src/domain/problem.ts';
+import { codeOf } from '../../support/builders.ts';
 import { entriesOfPlan, planOf } from '../../support/import.ts';
+
+/** What the rows that come in are recorded with. */
+const recordedAs = (text: string, target: Target = 'mould', flipped: readonly number[] = []) =>
+  entriesOfPlan(planOf(text, target), undefined, flipped).flatMap((entry) =>
+    entry.kind === 'recorded' && entry.noun === target ? [entry.fields as Readonly<Record<string, unknown>>] : [],
+  );
 
 describe('a figure that no entry may have holds up its own row, with its line and the range in words', () => {
   test.each<[string, Target, string]>([
@@ -58,5 +65,93 @@ describe('a figure that no entry may have holds up its own row, with its line an
     const names = Array.from({ length: heading !== 'Period' ? 61 : target === 'place' ? 41 : 21 }, (_, i) => `"Name ${i}"`).join('; ');
     const plan = planOf(`Name,Design,${heading}\nOwl,Hare,"${names.replaceAll('"', '""')}"\n`, target);
     expect(plan.rows).toMatchObject([{ state: 'unreadable', says: [says] }]);
+  });
+});
+
+describe('a rubber that the words leave open', () => {
+  test.each(['RTV silicone', 'rtv', 'RTV-2', 'Room temperature vulcanised silicone', 'RTV vulc silicone', 'cold cure silicone'])(
+    '%s is never taken for one vulcanised in a press, and stays empty',
+    (cell) => {
+      const plan = planOf(`Mould no,Design,Rubber\nK-1,Hare,${cell}\n`, 'mould');
+      expect(plan.rows).toMatchObject([
+        {
+          state: 'doubtful',
+          take: true,
+          says: [`Rubber: “${cell}” is platinum silicone or tin silicone; it does not say which.`, 'New design: Hare.'],
+        },
+      ]);
+      expect(recordedAs(`Mould no,Design,Rubber\nK-1,Hare,${cell}\n`)).toEqual([
+        { code: expect.anything(), design: expect.anything(), name: 'K-1', note: `Rubber: ${cell}` },
+      ]);
+    },
+  );
+  test.each([
+    ['platinum RTV', 'platinum silicone'],
+    ['RTV (tin)', 'tin silicone'],
+    ['condensation', 'tin silicone'],
+    ['HTV silicone', 'vulcanised silicone'],
+    ['vulcanised silicone', 'vulcanised silicone'],
+    ['latex', 'natural'],
+  ])('%s says enough', (cell, rubber) => {
+    const text = `Mould no,Design,Rubber\nK-1,Hare,${cell}\n`;
+    expect(planOf(text, 'mould').rows[0]?.state).toBe('new');
+    expect(recordedAs(text)).toMatchObject([{ rubber }]);
+  });
+  test.each([
+    ['silicone', 'vulcanised silicone', 'Rubber: “silicone” is read as vulcanised silicone; platinum or tin silicone may be meant.'],
+    [
+      'Silicone rubber',
+      'vulcanised silicone',
+      'Rubber: “Silicone rubber” is read as vulcanised silicone; platinum or tin silicone may be meant.',
+    ],
+    ['latex?', 'natural', 'Rubber: “latex?” is read as natural.'],
+    ['tin silicone (?)', 'tin silicone', 'Rubber: “tin silicone (?)” is read as tin silicone.'],
+  ])('%s is taken for %s, which is said', (cell, rubber, says) => {
+    const text = `Mould no,Design,Rubber\nK-1,Hare,${cell}\n`;
+    expect(planOf(text, 'mould').rows).toMatchObject([{ state: 'doubtful', take: true, says: [says, 'New design: Hare.'] }]);
+    expect(recordedAs(text)).toMatchObject([{ rubber }]);
+  });
+  test('a question mark behind any word is heard', () =>
+    expect(planOf('Mould no,Design,Condition\nK-1,Hare,good?\n', 'mould').rows[0]?.says[0]).toBe('Condition: “good?” is read as sound.'));
+});
+
+describe('a day of long ago', () => {
+  test.each(['15.08.0024', '0024-08-15', '15 Aug 0024'])('%s is asked about and left out, and its words are kept', (cell) => {
+    const text = `Mould no,Design,Made\nK-1,Hare,${cell}\n`;
+    expect(planOf(text, 'mould').rows).toMatchObject([
+      { state: 'doubtful', says: [`Made on: “${cell}” would be in the year 24; it is left out.`, 'New design: Hare.'] },
+    ]);
+    expect(recordedAs(text)).toEqual([{ code: expect.anything(), design: expect.anything(), name: 'K-1', note: `Made on: ${cell}` }]);
+  });
+  test('an old master keeps its day, which is asked about; 1900 is not', () => {
+    const plan = planOf('Master,Made\nLion,1.5.1890\nOwl,2.1.1900\n', 'master');
+    expect(plan.rows).toMatchObject([
+      { state: 'doubtful', says: ['Made on: “1.5.1890” is more than a hundred years ago.'] },
+      { state: 'new' },
+    ]);
+    expect(recordedAs('Master,Made\nLion,1.5.1890\n', 'master')).toMatchObject([{ made: '1890-05-01' }]);
+  });
+});
+
+describe('a name without a letter or a digit', () => {
+  const says = (name: string) => `“${name}” has neither a letter nor a digit. Choose it to bring it in all the same.`;
+  test.each<[string, Target, string]>([
+    ['Mould no\n%%%###@@@\n', 'mould', '%%%###@@@'],
+    ['Design\n*** !!!\n', 'mould', '*** !!!'],
+    ['Design,Size\n%%%,S\n', 'mould', '%%%'],
+    ['Design\n%%%\n', 'design', '%%%'],
+    ['Wax\n+++\n', 'wax', '+++'],
+    ['Name,Stands in\n~~~,Cabinet A\n', 'place', '~~~'],
+  ])('%j is not brought in unless it is chosen', (text, target, name) => {
+    const plan = planOf(text, target);
+    expect(plan.rows).toMatchObject([{ state: 'doubtful', take: false }]);
+    expect(plan.rows[0]?.says).toContain(says(name));
+    expect(entriesOfPlan(plan)).toEqual([]);
+    expect(recordedAs(text, target, [2]).length).toBeGreaterThan(0);
+  });
+  test('letters of any script are letters, and a design or a label code is name enough', () => {
+    expect(planOf('Mould no\nΓλαῦξ\n梟\n٣\n', 'mould').rows.map(({ state }) => state)).toEqual(['new', 'new', 'new']);
+    expect(planOf('Mould,Design\n***,Hare\n', 'mould').rows).toMatchObject([{ state: 'new', take: true }]);
+    expect(planOf(`Code,Name\n${codeOf('mould', 3)},★\n`, 'mould').rows).toMatchObject([{ state: 'new', take: true }]);
   });
 });
