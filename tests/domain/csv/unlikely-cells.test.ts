@@ -155,3 +155,43 @@ describe('a name without a letter or a digit', () => {
     expect(planOf(`Code,Name\n${codeOf('mould', 3)},★\n`, 'mould').rows).toMatchObject([{ state: 'new', take: true }]);
   });
 });
+
+describe('a pressure without a unit', () => {
+  const says = (cell: string) =>
+    `Pressure: “${cell}” has no unit and is too little for kPa: perhaps bar or psi. Write the unit in the heading; it is left out.`;
+  test('too little for an injector is not taken for kPa, and its words are kept', () => {
+    const text = 'Mould no;Design;Pressure\nK-1;Hare;0,6\nK-2;Hare;12\nK-3;Hare;19,9\nK-4;Hare;20\nK-5;Hare;0\n';
+    expect(planOf(text, 'mould').rows.map(({ state, take, says: [first] }) => [state, take, first])).toEqual([
+      ['doubtful', true, says('0,6')],
+      ['doubtful', true, says('12')],
+      ['doubtful', true, says('19,9')],
+      ['new', true, undefined],
+      ['new', true, undefined],
+    ]);
+    expect(recordedAs(text).map(({ injection, note }) => [injection, note])).toEqual([
+      [undefined, 'Pressure: 0,6'],
+      [undefined, 'Pressure: 12'],
+      [undefined, 'Pressure: 19,9'],
+      [{ pressureKpa: 20 }, undefined],
+      [{ pressureKpa: 0 }, undefined],
+    ]);
+  });
+  test('is in the unit that its heading or its cell names, however little it is', () => {
+    const kpaOf = (heading: string, cell: string) =>
+      recordedAs(`Mould no;Design;${heading}\nK-1;Hare;${cell}\n`).map(
+        ({ injection }) => (injection as { pressureKpa: number }).pressureKpa,
+      );
+    expect(kpaOf('Pressure (bar)', '0,6')).toEqual([60]);
+    expect(kpaOf('bar', '0,6')).toEqual([60]);
+    expect(kpaOf('PSI', '10')).toEqual([68.9476]);
+    expect(kpaOf('Pressure', '0,6 bar')).toEqual([60]);
+    expect(kpaOf('Pressure (kPa)', '0,6')).toEqual([0.6]);
+  });
+  test('the least and the most that a wax needs are read in the same way', () => {
+    const text = 'Wax,Pressure from,Pressure to\nAmber,0.5,1.2\n';
+    expect(planOf(text, 'wax').rows[0]).toMatchObject({
+      state: 'doubtful',
+      says: [says('0.5').replace('Pressure', 'Pressure from'), says('1.2').replace('Pressure', 'Pressure to')],
+    });
+  });
+});
