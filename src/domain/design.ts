@@ -8,13 +8,16 @@ export type Metal = (typeof METALS)[number];
 
 export const SIZE_MAX = 40;
 
+/** Periods one design may be of. */
+export const PERIODS_MAX = 20;
+
 export const DESIGN_FIELDS = {
   code: labelCode,
   labelled: day,
   name: text(NAME_MAX),
   /** What sort of piece: seal, toggle, brooch … in the studio's own words. */
   sort: text(60),
-  periods: listOf(ref<PeriodId>(), 20),
+  periods: listOf(ref<PeriodId>(), PERIODS_MAX),
   /** The sizes it is made in, each with the length it is known by. */
   sizes: listOf(shape({ label: text(SIZE_MAX), mm: number<Millimetres>(0.1, 5000) }, ['label']), 60),
   metals: listOf(oneOf(METALS), METALS.length),

@@ -1,6 +1,8 @@
 import { lengthIn, massIn, pressureIn, SI_UNITS, temperatureIn, type Units } from './units.ts';
 
 const MINUS = '\u2212';
+/** Decimals that a number can be written with. */
+const PLACES_MOST = 6;
 
 /** A figure to at most `places` decimals, without trailing zeros, thousands set apart by a thin space, with a true minus sign. */
 export function sayNumber(value: number, places = 0): string {
@@ -40,12 +42,20 @@ export function sayTemperatures(lowC: number, highC: number, { temperature }: Un
 
 const PRESSURE_PLACES = { kPa: 0, bar: 2, psi: 1 } as const;
 
-export function sayPressure(kpa: number, { pressure }: Units = SI_UNITS): string {
-  return `${sayNumber(pressureIn(kpa, pressure), PRESSURE_PLACES[pressure])} ${pressure}`;
+/** A small pressure keeps two figures that count: 0.6 kPa is not 1 kPa. */
+function pressurePlaces(value: number, { pressure }: Units): number {
+  const least = value > 0 ? 1 - Math.floor(Math.log10(value)) : 0;
+  return Math.min(Math.max(PRESSURE_PLACES[pressure], least), PLACES_MOST);
 }
 
-export function sayPressures(lowKpa: number, highKpa: number, { pressure }: Units = SI_UNITS): string {
-  return sayRange(pressureIn(lowKpa, pressure), pressureIn(highKpa, pressure), PRESSURE_PLACES[pressure], pressure);
+export function sayPressure(kpa: number, units: Units = SI_UNITS): string {
+  const value = pressureIn(kpa, units.pressure);
+  return `${sayNumber(value, pressurePlaces(value, units))} ${units.pressure}`;
+}
+
+export function sayPressures(lowKpa: number, highKpa: number, units: Units = SI_UNITS): string {
+  const [low, high] = [pressureIn(lowKpa, units.pressure), pressureIn(highKpa, units.pressure)];
+  return sayRange(low, high, Math.max(pressurePlaces(low, units), pressurePlaces(high, units)), units.pressure);
 }
 
 /** “1 shot”, “2 shots”. */

@@ -7,6 +7,9 @@ export const PURPOSES = ['production', 'intermediate'] as const;
 export const RUBBERS = ['natural', 'vulcanised silicone', 'platinum silicone', 'tin silicone'] as const;
 export type Rubber = (typeof RUBBERS)[number];
 
+/** Further masters one mould may name. */
+export const MASTERS_MAX = 60;
+
 export const INJECTION_FIELDS = {
   waxC: number<Celsius>(20, 150),
   pressureKpa: number<Kilopascals>(0, 1000),
@@ -26,7 +29,7 @@ export const MOULD_FIELDS = {
   size: text(SIZE_MAX),
   master: ref<MasterId>(),
   /** Further masters, for a mould of several cavities. */
-  masters: listOf(ref<MasterId>(), 60),
+  masters: listOf(ref<MasterId>(), MASTERS_MAX),
   purpose: oneOf(PURPOSES),
   rubber: oneOf(RUBBERS),
   cavities: whole(1, 500),

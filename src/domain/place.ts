@@ -9,6 +9,9 @@ export const PLACE_FOR = ['moulds', 'masters', 'injected waxes', 'castings', 'wa
 
 const MM_MAX = 20_000;
 
+/** Periods one place may be meant for. */
+export const PLACE_PERIODS_MAX = 40;
+
 export const PLACE_FIELDS = {
   code: labelCode,
   labelled: day,
@@ -18,7 +21,7 @@ export const PLACE_FIELDS = {
   in: ref<PlaceId>(),
   /** What the label on the front says, when shorter than the name. */
   label: text(24),
-  periods: listOf(ref<PeriodId>(), 40),
+  periods: listOf(ref<PeriodId>(), PLACE_PERIODS_MAX),
   for: oneOf(PLACE_FOR),
   /** Pieces that fit. */
   capacity: whole(0, 100_000),

@@ -18,6 +18,7 @@ const LISTS = [
   'Name,Place,Made on,Shots,Note\r\nOwl,A1,2024-02-29,12,"torn, ""once"""\r\nRam,A2,1.3.2023,"1,200",\r\n',
   'sep=;\nMould no;Design;Size;Rubber;Wax a shot\nM1;Dolphin;S;silicone;4,2 g\nM2;Dolphin;L;natural;0,5 oz\n',
   'Wax\tStock\tRoom range\tPressure\nGreen\t1,5 kg\t18–26 °C\thigh\nRed\t900\t64-79 F\tlow\n',
+  'Mould no,Design,Wax temp,Pressure (bar),Hold\nM3,Hare,72,"0,6",8\nM4,Hare,160 F,12 psi,2 min\n',
   '\ufeffPeriod,Drawer,Sizes\n"480–50 BC","Cabinet A › A3","S 18 mm; M; L 24mm"\n',
 ];
 

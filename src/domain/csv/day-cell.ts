@@ -9,6 +9,10 @@ const ISO = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[ T][\d:.+Zz-]*)?$/;
 /** Day 0 of spreadsheets' serial days; it is the 30th because they count a 29 February 1900 (widely documented, from memory). */
 const SERIAL_ZERO = '1899-12-30' as Day;
 
+const LIKELY_FROM = '1900';
+/** A master may be some hundred years old and its day known. */
+const YEAR_LEAST = 1000;
+
 /** A day in ISO form, d.m.y or d/m/y, with a month's name, or a spreadsheet's serial number. What was assumed is said. */
 export function dayCell(raw: string, ways: Ways): Reading {
   const cell = raw.trim();
@@ -49,8 +53,16 @@ function dayOf(cell: string, ways: Ways, year: unknown, month: unknown, day: unk
   const pad = (value: unknown, width: number) => String(Number(value)).padStart(width, '0');
   const value = parseDay(`${pad(year, 4)}-${pad(month, 2)}-${pad(day, 2)}`);
   if (isProblem(value)) return problem(`${shownCell(cell)} is a day that does not exist.`);
+  if (value < LIKELY_FROM) return longAgo(cell, value);
   if (value > ways.today) return { value, doubt: `${shownCell(cell)} has not come yet.` };
   return isPart ? { value, doubt: `${shownCell(cell)} is taken as ${value}.` } : { value };
+}
+
+/** Nobody at work now did it; a year without its century or with a slip of a digit is left out. */
+function longAgo(cell: string, value: Day): Reading {
+  const year = Number(value.slice(0, 4));
+  if (year < YEAR_LEAST) return { doubt: `${shownCell(cell)} would be in the year ${year}; it is left out.` };
+  return { value, doubt: `${shownCell(cell)} is more than a hundred years ago.` };
 }
 
 function fullYear(text: string, today: Day): number {

@@ -1,3 +1,4 @@
+import { PERIODS_MAX } from '../design.ts';
 import { fold } from '../folding.ts';
 import type { KnownNoun } from './known.ts';
 import { type Named, readNamed } from './named.ts';
@@ -8,7 +9,6 @@ import type { RowCells } from './row-cells.ts';
 import type { Target } from './targets.ts';
 
 const SIZES_MAX = 60;
-const PERIODS_MAX = 20;
 
 /** Where the names in a row lead: its design, periods, master, wax and place; each is found, or made once for the whole list. */
 export class Leads {
@@ -98,8 +98,7 @@ export function findPeriods(planning: Planning, cell: string): readonly Found[] 
 /** Several periods in one cell, unless the whole cell is one's name. */
 function periodsOf({ register }: Planning, words: string): readonly string[] {
   if (register.lookUp('period', words) !== undefined) return [words];
-  const parts = words.split(/\s*[,;/|\n]\s*/).filter((part) => fold(part) !== '');
-  return parts.slice(0, PERIODS_MAX);
+  return words.split(/\s*[,;/|\n]\s*/).filter((part) => fold(part) !== '');
 }
 
 /** A design that the import makes gets the sizes and periods that its rows name. */

@@ -5,6 +5,9 @@ import { asIs, conversion, ozt, type Quantity } from './unit-words.ts';
 const FIGURE = /^([+\-−]?)\s*(\d[\d.,'’\s\u00a0\u202f]*)\s*([a-z°"]*)\.?$/i;
 const ABOUT = /^(?:~|≈|ca\.?|circa|c\.|about|approx\.?|around)\s*/i;
 
+/** No injector works with less: a smaller figure without a unit is in another one (common practice, no source). */
+const UNNAMED_KPA_LEAST = 20;
+
 /** A figure with or without its unit, in the list's way of writing decimals. Doubt is said; below nothing is a Problem unless °C or an order. */
 export function numberCell(quantity: Quantity): ReadCell {
   return (cell, ways) => {
@@ -22,6 +25,10 @@ export function numberCell(quantity: Quantity): ReadCell {
     const value = (convert === asIs ? signed : round(convert(signed))) + 0;
     if (value < 0 && quantity !== 'celsius' && quantity !== 'order') return problem(`${shownCell(cell)} is less than nothing.`);
     if (quantity === 'count' && !Number.isInteger(value)) return problem(`${shownCell(cell)} is not a whole number.`);
+    if (quantity === 'kpa' && written === '' && value > 0 && value < UNNAMED_KPA_LEAST)
+      return {
+        doubt: `${shownCell(cell)} has no unit and is too little for kPa: perhaps bar or psi. Write the unit in the heading; it is left out.`,
+      };
     const doubt = about
       ? `${shownCell(cell)} is taken as ${value}.`
       : figure.isDoubtful

@@ -1,4 +1,5 @@
 import type { Code } from '../brand.ts';
+import { fold } from '../folding.ts';
 import { nounOfCode, parseCode } from '../label.ts';
 import { isProblem } from '../problem.ts';
 import { aName, badName } from './bad-name.ts';
@@ -7,12 +8,21 @@ import { Leads } from './leads.ts';
 import { draftIndex, type RowPlan } from './plan.ts';
 import { planPlace } from './plan-place.ts';
 import { exists, type Planning, placed, unreadable } from './planning.ts';
+import { shownCell } from './reading.ts';
 import type { RowCells } from './row-cells.ts';
 import { sideDrafts } from './side-drafts.ts';
 import type { Row } from './table.ts';
 
-/** What becomes of a row whose cells are read. */
+/** What becomes of a row whose cells are read. One named by marks alone has to be chosen. */
 export function planRow(planning: Planning, row: Row, cells: RowCells): RowPlan {
+  const plan = planNamed(planning, row, cells);
+  const called = ['number', 'name', 'design'].flatMap((part) => (cells.parts[part] as string | undefined) ?? []).join(' ');
+  if ((plan.state !== 'new' && plan.state !== 'doubtful') || fold(called) !== '') return plan;
+  const says = `${shownCell(called)} has neither a letter nor a digit. Choose it to bring it in all the same.`;
+  return { ...plan, state: 'doubtful', take: false, says: [says, ...plan.says] };
+}
+
+function planNamed(planning: Planning, row: Row, cells: RowCells): RowPlan {
   const { target, register } = planning;
   if (row.broken !== undefined) return unreadable(row, [row.broken]);
   if (cells.broken.length > 0) return unreadable(row, cells.broken);

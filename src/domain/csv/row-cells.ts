@@ -1,10 +1,13 @@
-import type { Check } from '../field.ts';
+import { grams } from '../entry.ts';
+import type { Check, Checks } from '../field.ts';
 import { FIELDS } from '../fields.ts';
+import { INJECTION_FIELDS } from '../mould.ts';
 import { isProblem } from '../problem.ts';
+import { wrongInWords } from '../range-words.ts';
 import { dayCell, dayOrderOf } from './day-cell.ts';
 import { decimalMarkOf } from './number-cell.ts';
 import type { Reading as ListReading } from './plan.ts';
-import { isNothing, type Ways } from './reading.ts';
+import { isNothing, shownCell, type Ways } from './reading.ts';
 import type { Row, Table } from './table.ts';
 import { type Column, columnsOf, type Target } from './targets.ts';
 import { unitOfHeading } from './unit-words.ts';
@@ -28,6 +31,9 @@ interface MappedColumn {
   readonly column: Column;
   readonly ways: Ways;
 }
+
+/** Parts that an entry takes as they are, beside the fields of the thing itself. */
+const PART_CHECKS: Checks = { ...INJECTION_FIELDS, grams };
 
 /** The mapped columns with what their headings and cells tell about how they are written. */
 export function mappedColumns(table: Table, { target, mapping, hasHeadings }: ListReading, today: Ways['today']): readonly MappedColumn[] {
@@ -61,10 +67,16 @@ export function readCells(row: Row, columns: readonly MappedColumn[], target: Ta
   const left: string[] = [];
   const broken: string[] = [];
   const checks = FIELDS[target] as Readonly<Record<string, Check<unknown>>>;
-  const checked = (name: string, label: string, raw: unknown) => {
-    const value = checks[name]?.(raw);
-    if (isProblem(value)) broken.push(`${label}: ${value.says}`);
-    else if (value !== undefined) fields[name] = value;
+  const sound = (name: string, label: string, check: Check<unknown> | undefined, raw: unknown, cell: string) => {
+    const value = check?.(raw);
+    if (!isProblem(value)) return value;
+    const says = wrongInWords(name, value);
+    broken.push(`${label}: ${'range' in value ? `${shownCell(cell)} cannot be right: ` : ''}${says}`);
+    return undefined;
+  };
+  const checked = (name: string, label: string, raw: unknown, cell: string) => {
+    const value = sound(name, label, checks[name], raw, cell);
+    if (value !== undefined) fields[name] = value;
   };
   for (const { index, name, heading, column, ways } of columns) {
     const raw = row.cells[index] ?? '';
@@ -81,13 +93,14 @@ export function readCells(row: Row, columns: readonly MappedColumn[], target: Ta
     }
     if (read.doubt) doubts.push(`${column.label}: ${read.doubt}`);
     if (read.value === undefined) left.push(`${column.label}: ${cell}`);
-    else if (column.is === 'part') parts[name] = read.value;
-    else if (column.is === 'field') checked(name, column.label, read.value);
-    else for (const [key, value] of Object.entries(read.value as object)) checked(key, column.label, value);
+    else if (column.is === 'part')
+      parts[name] = PART_CHECKS[name] ? sound(name, column.label, PART_CHECKS[name], read.value, cell) : read.value;
+    else if (column.is === 'field') checked(name, column.label, read.value, cell);
+    else for (const [key, value] of Object.entries(read.value as object)) checked(key, column.label, value, cell);
     // A few of several words were known; the cell as it was written is kept too.
     if (read.value !== undefined && read.doubt?.includes('known here')) left.push(`${column.label}: ${cell}`);
   }
   const note = [...notes, ...left].join('\n');
-  if (note !== '') checked('note', 'Note', note);
+  if (note !== '') checked('note', 'Note', note, note);
   return { fields, parts, doubts, left, broken };
 }

@@ -63,9 +63,9 @@ export function conversion(quantity: Quantity, unit: string): Convert | undefine
   return unit === '' ? asIs : BY_QUANTITY.get(quantity)?.get(unit.toLowerCase());
 }
 
-/** The unit a heading ends in: “Stock (kg)”, “Length mm”. */
+/** The unit a heading ends in, or is: “Stock (kg)”, “Length mm”, “bar”. */
 export function unitOfHeading(heading: string): string | undefined {
-  const unit = /(?:[([/,]|\s)\s*(?:in\s+)?([a-z°"]+)\.?\s*[)\]]?\s*$/i.exec(ozt(heading).trim())?.[1]?.toLowerCase();
+  const unit = /(?:^|[([/,]|\s)\s*(?:in\s+)?([a-z°"]+)\.?\s*[)\]]?\s*$/i.exec(ozt(heading).trim())?.[1]?.toLowerCase();
   return unit !== undefined && ALL_UNITS.has(unit) && unit !== 'no' && unit !== 'in' ? unit : undefined;
 }
 

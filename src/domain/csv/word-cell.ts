@@ -5,6 +5,7 @@ import { GRADES } from '../grade.ts';
 import { MASTER_KINDS, MASTER_STATES } from '../master.ts';
 import { PURPOSES, RUBBERS } from '../mould.ts';
 import { PLACE_FOR, PLACE_KINDS } from '../place.ts';
+import { isProblem } from '../problem.ts';
 import { RETIREMENTS } from '../retirement.ts';
 import { WAX_PRESSURES, WAX_USES } from '../wax.ts';
 import { type ReadCell, type Reading, shownCell } from './reading.ts';
@@ -21,12 +22,13 @@ function wordsOf<const L extends readonly string[]>(list: L, also: Words<L>): Re
   return known;
 }
 
-/** A cell whose words must be known ones. The whole cell is tried first, then a known word within it, and that is said. */
+/** A cell whose words must be known ones. The whole cell is tried first, then a known word within it, and that is said; so is a question mark. */
 function wordCell(known: ReadonlyMap<string, string>, what: string): ReadCell {
   return (cell) => {
     const words = fold(cell);
     const exact = known.get(words);
-    if (exact !== undefined) return { value: exact };
+    if (exact !== undefined)
+      return cell.includes('?') ? { value: exact, doubt: `${shownCell(cell)} is read as ${exact}.` } : { value: exact };
     let best = '';
     for (const word of known.keys()) if (word.length > best.length && word.length > 2 && ` ${words} `.includes(` ${word} `)) best = word;
     const value = known.get(best);
@@ -50,7 +52,7 @@ function wordsCell(known: ReadonlyMap<string, string>, what: string): ReadCell {
   };
 }
 
-export const rubberCell = wordCell(
+const rubberWord = wordCell(
   wordsOf(RUBBERS, {
     natural: 'natural rubber, nat, nr, gold rubber, gum, gum rubber, pink rubber, latex',
     'vulcanised silicone':
@@ -60,6 +62,20 @@ export const rubberCell = wordCell(
   }),
   'rubber',
 );
+
+/** What sets without a press, and words that tell a silicone that does not (common practice, no source). */
+const ROOM_CURED = /\brtv|\broom temp|\bcold cur/;
+const PRESS_CURED = /vulc|\bhtv|\bheat|\bhot\b|\bhcr|\bno shrink/;
+
+/** A rubber by its words. “RTV” alone may be platinum or tin silicone, and “silicone” any of three. */
+export const rubberCell: ReadCell = (cell, ways) => {
+  const read = rubberWord(cell, ways);
+  const words = fold(cell);
+  if (isProblem(read) || read.value === 'platinum silicone' || read.value === 'tin silicone') return read;
+  if (ROOM_CURED.test(words)) return { doubt: `${shownCell(cell)} is platinum silicone or tin silicone; it does not say which.` };
+  if (read.value !== 'vulcanised silicone' || PRESS_CURED.test(words)) return read;
+  return { ...read, doubt: `${shownCell(cell)} is read as vulcanised silicone; platinum or tin silicone may be meant.` };
+};
 
 /** Grades, and words that mean the mould is out of use: those are read as a retirement's reason, after `retired:`. */
 export const gradeCell = wordCell(

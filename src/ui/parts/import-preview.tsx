@@ -12,6 +12,7 @@ import { Button, LinkButton } from './button.tsx';
 import { ImportRow, STATE_WORDS, thingWords } from './import-row.tsx';
 import { Mark } from './mark.tsx';
 import { Empty, ProblemNote } from './note.tsx';
+import { SaveProblem } from './save-problem.tsx';
 import { Screen } from './screen.tsx';
 
 /** Rows drawn at once; drawing thousands would freeze a phone. */
@@ -84,8 +85,7 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
         </>
       }
     >
-      {problem && <ProblemNote problem={problem} />}
-      {failed && <ProblemNote problem={failed} />}
+      <SaveProblem save={{ problem, confirm: keep }} />
       {isBusy && <progress class="import-busy" aria-label="Bringing it in" />}
       <p>
         {counts.things.length > 0 ? `It brings ${counts.things.map(thingWords).join(', ')}. ` : 'Nothing in it is new. '}
@@ -126,6 +126,8 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
           Show more of {sayNumber(rows.length)}
         </Button>
       )}
+      {/* Beside the button: the top of a long list is out of sight. */}
+      <SaveProblem save={{ problem: failed, confirm: keep }} />
     </Screen>
   );
 }

@@ -6,7 +6,7 @@ import { ProblemNote } from './note.tsx';
 import { Shape } from './shape.tsx';
 
 /** What stands in the way of saving: a refusal, or warnings with a button to go on all the same. It comes into view by itself. */
-export function SaveProblem({ save, anyway = 'Write it down all the same' }: { save: Save; anyway?: string }) {
+export function SaveProblem({ save, anyway = 'Write it down all the same' }: { save: Pick<Save, 'problem' | 'confirm'>; anyway?: string }) {
   const { problem } = save;
   const here = useRef<HTMLDivElement>(null);
   useEffect(() => {

@@ -261,6 +261,8 @@ describe('laws', () => {
     'A1',
     'Cabinet A / A2',
     '12,5',
+    '7400',
+    '99 bar',
     '-3',
     '2021-02-30',
     '3.4.2019',
@@ -278,6 +280,7 @@ describe('laws', () => {
     'Mould no,Design,Drawer,Shots',
     'Name,Stands in,Period,Label',
     'Wax,Stock,Room range,Place',
+    'Design,Wax temp,Pressure,Hold',
     'Design,Sizes,Metals,Period',
     'Master,Design,Made,Place',
   );
