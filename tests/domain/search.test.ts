@@ -76,6 +76,24 @@ describe('finding', () => {
   });
 });
 
+test.each([
+  ['M-014', 'M014'],
+  ['M-014', 'm 014'],
+  ['M-014', 'm01'],
+  ['M 014', 'M014'],
+  ['M014', 'M-014'],
+  ['KO/12b', 'ko12b'],
+  ['Heron (H-3)', 'h3'],
+])('what is called “%s” is found by “%s”', (name, typed) => {
+  const drawn = aDesign({ name: 'Omega brooch', also: name });
+  const some = aShelf([aMould({ name }), drawn, aMould({ name: 'Fibula', design: drawn.id }), aMould({ name: 'M-209' })]);
+  expect(titles(typed, some).sort()).toEqual(['Fibula', 'Omega brooch', name].sort());
+});
+
+test('a figure in running words is no code', () => {
+  expect(titles('at3', aShelf([aMould({ name: 'Heron', note: 'Shot at 3 bar.' })]))).toEqual([]);
+});
+
 describe('misspelt words', () => {
   function corrected(query: string) {
     return search(searchIndexOf(shelf), wordsOf(query)).corrections;
