@@ -95,6 +95,30 @@ test('a figure in running words is no code', () => {
 });
 
 describe('misspelt words', () => {
+  const rings = aShelf([
+    aMould({ name: 'Snake ring' }),
+    aMould({ name: 'Snake bangle' }),
+    aMould({ name: 'Rag doll' }),
+    aMould({ name: 'Rung of a ladder' }),
+  ]);
+
+  test.each(['snake rng', 'rng snake', 'snkae rng', 'snake rign'])(
+    'a slip in a word of three letters is forgiven beside others: %s',
+    (query) => {
+      expect(titles(query, rings)).toEqual(['Snake ring']);
+      expect(search(searchIndexOf(rings), wordsOf(query)).corrections).toContainEqual({
+        typed: wordsOf(query).find((word) => word.startsWith('r')),
+        instead: ['ring'],
+      });
+    },
+  );
+
+  test('a word of three letters by itself is not guessed at, nor one that nothing beside it goes with', () => {
+    expect(titles('rng', rings)).toEqual([]);
+    expect(search(searchIndexOf(rings), ['bangle', 'rng']).corrections).toEqual([{ typed: 'rng', instead: [] }]);
+    expect(search(searchIndexOf(rings), ['snake', 'rng'], false).corrections).toEqual([]);
+  });
+
   function corrected(query: string) {
     return search(searchIndexOf(shelf), wordsOf(query)).corrections;
   }
