@@ -58,7 +58,8 @@ function wrongFlag(wax: Wax, injectors: readonly Injector[], rules: Rules, units
         : held.length > 0
           ? 'Fill the injector with a wax that suits.'
           : 'Change to a wax that suits.';
-    return flagOn(wax, rules, 'wax wrong', level, says, todo);
+    const flag = flagOn(wax, rules, 'wax wrong', level, says, todo);
+    return isNow ? flag : { ...flag, word: 'wax wrong next month' };
   }
   return undefined;
 }

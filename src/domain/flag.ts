@@ -12,6 +12,8 @@ export type Level = (typeof LEVELS)[number];
 /** Something that needs attention, why in words and numbers, and what to do about it. */
 export interface Flag {
   readonly kind: FlagKind;
+  /** What a mark says where the kind alone would mislead. */
+  readonly word?: string;
   readonly of: ThingId;
   readonly level: Level;
   /** Its place in a list, most pressing level first, then in the order of the kinds: 0 to RANKS − 1. */

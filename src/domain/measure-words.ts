@@ -31,13 +31,19 @@ export function sayLength(mm: number, { length }: Units = SI_UNITS): string {
   return `${sayNumber(lengthIn(mm, length), length === 'mm' ? 1 : 2)} ${length}`;
 }
 
+const TEMPERATURE_PLACES = { '°C': 1, '°F': 0 } as const;
+
+/** The figure as it is shown, for comparing what somebody reads on the screen with what they type. */
+export function shownTemperature(celsius: number, { temperature }: Units = SI_UNITS): number {
+  return Number(temperatureIn(celsius, temperature).toFixed(TEMPERATURE_PLACES[temperature]));
+}
+
 export function sayTemperature(celsius: number, { temperature }: Units = SI_UNITS): string {
-  return `${sayNumber(temperatureIn(celsius, temperature), temperature === '°C' ? 1 : 0)} ${temperature}`;
+  return `${sayNumber(temperatureIn(celsius, temperature), TEMPERATURE_PLACES[temperature])} ${temperature}`;
 }
 
 export function sayTemperatures(lowC: number, highC: number, { temperature }: Units = SI_UNITS): string {
-  const places = temperature === '°C' ? 1 : 0;
-  return sayRange(temperatureIn(lowC, temperature), temperatureIn(highC, temperature), places, temperature);
+  return sayRange(temperatureIn(lowC, temperature), temperatureIn(highC, temperature), TEMPERATURE_PLACES[temperature], temperature);
 }
 
 const PRESSURE_PLACES = { kPa: 0, bar: 2, psi: 1 } as const;

@@ -1,6 +1,6 @@
 import { distance } from 'fastest-levenshtein';
 
-const NEAREST_MAX = 3;
+export const NEAREST_MAX = 3;
 const HAS_DIGIT = /\d/;
 
 /** Whether a word may be what a slip was meant for. */
@@ -39,6 +39,12 @@ export function nearest(vocabulary: readonly string[], word: string): readonly s
     found.push(candidate);
   }
   return found.sort().slice(0, NEAREST_MAX);
+}
+
+/** Words of three or four letters that one slip makes the word of three letters: too many to choose from unless something else does. */
+export function nearShort(vocabulary: readonly string[], word: string): readonly string[] {
+  const swapped = swapsOf(word);
+  return vocabulary.filter((each) => (each.length === 3 || each.length === 4) && (swapped.has(each) || distance(word, each) === 1));
 }
 
 const known = new WeakMap<readonly string[], Int32Array>();

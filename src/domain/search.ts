@@ -1,5 +1,5 @@
 import { eachWordWith } from './lexicon.ts';
-import { isGuessed, nearest } from './nearest.ts';
+import { isGuessed, NEAREST_MAX, nearest, nearShort } from './nearest.ts';
 import type { Noun } from './noun.ts';
 import type { SearchIndex } from './search-index.ts';
 import { RANK, type SearchDocument, type SearchPart } from './search-part.ts';
@@ -37,7 +37,29 @@ export function search(index: SearchIndex, words: readonly string[], mayCorrect 
     after.push((isKnown && last.after[at]) || searchOn(index, after.at(-1), word, mayCorrect));
   }
   lastAsked.set(index, { words, mayCorrect, after });
-  return after.at(-1) ?? { hits: index.parts.map(() => NOTHING), corrections: [] };
+  const found = after.at(-1) ?? { hits: index.parts.map(() => NOTHING), corrections: [] };
+  return (mayCorrect && words.length > 1 && forgiveShort(index, words, found)) || found;
+}
+
+/** A slip in one word of three letters, told by the other words: of the words near it those that something has beside them. */
+function forgiveShort(index: SearchIndex, words: readonly string[], { corrections }: Found): Found | undefined {
+  const [unknown, ...others] = corrections.filter(({ instead }) => instead.length === 0);
+  if (unknown?.typed.length !== 3 || !isGuessed(unknown.typed) || others.length > 0) return undefined;
+  const { typed } = unknown;
+  const kept = words
+    .filter((word) => word !== typed)
+    .reduce<Found | undefined>((before, word) => searchOn(index, before, word, true), undefined);
+  if (!kept?.hits.some(({ length }) => length > 0)) return undefined;
+  const besides = (pieces: readonly string[]) => {
+    const wordHits = wordsWith(index, pieces);
+    return index.parts.map((part, at) => narrow(part, kept.hits[at], wordHits));
+  };
+  const instead = nearShort(spellableWords(index), typed)
+    .filter((word) => besides([word]).some(({ length }) => length > 0))
+    .sort()
+    .slice(0, NEAREST_MAX);
+  if (instead.length === 0) return undefined;
+  return { hits: besides(instead), corrections: corrections.map((each) => (each === unknown ? { typed, instead } : each)) };
 }
 
 const NOTHING: Hits = new Int32Array();

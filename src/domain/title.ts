@@ -51,3 +51,10 @@ export function titleOf(shelf: Shelf, thing: Thing | undefined): string {
 export function titleOfId(shelf: Shelf, id: string | undefined): string {
   return titleOf(shelf, thingOf(shelf, id));
 }
+
+/** The name of a thing's design where the thing has a name of its own that does not say it, such as a number. */
+export function designBeside(shelf: Shelf, thing: Thing): string | undefined {
+  if (!thing.name || !('design' in thing) || !thing.design) return undefined;
+  const name = shelf.things.design.get(thing.design)?.name;
+  return name && !thing.name.toLowerCase().includes(name.toLowerCase()) ? name : undefined;
+}

@@ -1,4 +1,4 @@
-import { sayTemperature, sayTemperatures } from './measure-words.ts';
+import { sayTemperature, sayTemperatures, shownTemperature } from './measure-words.ts';
 import type { Injector, Wax } from './shelf.ts';
 import { SI_UNITS, type Units } from './units.ts';
 
@@ -67,13 +67,19 @@ function roomReasons(wax: Wax, room: RoomSpan, units: Units): readonly WaxReason
   ];
 }
 
+/** Compared as shown: 14 °C stands as 57 °F on the screen, so that 57 °F is not colder, though it is 13.9 °C. */
+function isColder(aC: number, bC: number, units: Units): boolean {
+  return shownTemperature(aC, units) < shownTemperature(bC, units);
+}
+
 function readingReasons({ roomLowC: low, roomHighC: high }: Wax, at: number, units: Units): readonly WaxReason[] {
   const reasons: WaxReason[] = [];
-  if (low !== undefined && at < low) reasons.push({ why: 'brittle', verdict: 'no', says: `Brittle below ${sayTemperature(low, units)}.` });
+  if (low !== undefined && isColder(at, low, units))
+    reasons.push({ why: 'brittle', verdict: 'no', says: `Brittle below ${sayTemperature(low, units)}.` });
   else if (low !== undefined && at - low < EDGE_C) {
     reasons.push({ why: 'brittle', verdict: 'take care', says: `Close to its cold edge: brittle below ${sayTemperature(low, units)}.` });
   }
-  if (high !== undefined && at > high)
+  if (high !== undefined && isColder(high, at, units))
     reasons.push({ why: 'too soft', verdict: 'no', says: `Too soft above ${sayTemperature(high, units)}: it bends.` });
   else if (high !== undefined && high - at < EDGE_C) {
     reasons.push({ why: 'too soft', verdict: 'take care', says: `Close to its warm edge: too soft above ${sayTemperature(high, units)}.` });
@@ -84,16 +90,16 @@ function readingReasons({ roomLowC: low, roomHighC: high }: Wax, at: number, uni
 /** A month counts as outside only when all of it is; a part outside asks for care on those days. */
 function spanReasons({ roomLowC: low, roomHighC: high }: Wax, room: RoomSpan, units: Units): readonly WaxReason[] {
   const reasons: WaxReason[] = [];
-  if (low !== undefined && room.lowC < low) {
+  if (low !== undefined && isColder(room.lowC, low, units)) {
     reasons.push(
-      room.highC < low
+      isColder(room.highC, low, units)
         ? { why: 'brittle', verdict: 'no', says: `Brittle below ${sayTemperature(low, units)}, and the room stays colder.` }
         : { why: 'brittle', verdict: 'take care', says: `Brittle below ${sayTemperature(low, units)}: not on the coldest days.` },
     );
   }
-  if (high !== undefined && room.highC > high) {
+  if (high !== undefined && isColder(high, room.highC, units)) {
     reasons.push(
-      room.lowC > high
+      isColder(high, room.lowC, units)
         ? { why: 'too soft', verdict: 'no', says: `Too soft above ${sayTemperature(high, units)}, and the room stays warmer.` }
         : { why: 'too soft', verdict: 'take care', says: `Too soft above ${sayTemperature(high, units)}: not on the warmest days.` },
     );

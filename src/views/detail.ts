@@ -3,12 +3,15 @@ import { piecesIn } from '../domain/filling.ts';
 import { sayMass } from '../domain/measure-words.ts';
 import { placesWithin } from '../domain/nesting.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
-import { NOUN_WORD, titleOf } from '../domain/title.ts';
+import { designBeside, NOUN_WORD, titleOf } from '../domain/title.ts';
 import type { Units } from '../domain/units.ts';
 
-/** What a thing is in a few words, besides its title: its kind, size, how many, how much. */
+/** What a thing is in a few words, besides its title: its kind, design, size, how many, how much. */
 export function detailOf(shelf: Shelf, thing: Thing, units?: Units): readonly string[] {
-  const parts: (string | undefined)[] = [thing.noun === 'place' ? (thing.kind ?? 'place') : NOUN_WORD[thing.noun]];
+  const parts: (string | undefined)[] = [
+    thing.noun === 'place' ? (thing.kind ?? 'place') : NOUN_WORD[thing.noun],
+    designBeside(shelf, thing),
+  ];
   if (thing.noun === 'place' || thing.noun === 'design')
     parts.push(...(thing.periods ?? []).map((id) => shelf.things.period.get(id)?.name));
   if (thing.noun === 'place') parts.push(piecesWithin(shelf, thing.id));

@@ -2,19 +2,24 @@ import type { Code } from '../domain/brand.ts';
 import { pathText } from '../domain/nesting.ts';
 import { NOUNS } from '../domain/noun.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
-import { NOUN_WORD, titleOf } from '../domain/title.ts';
+import { designBeside, NOUN_WORD, titleOf } from '../domain/title.ts';
 
 /** A thing to choose among others. */
 export interface Bearer {
   readonly thing: Thing;
   readonly title: string;
-  /** Its kind, where it stands, and whether it is out of use. */
+  /** Its kind, its design where the title does not say it, where it stands, and whether it is out of use. */
   readonly detail: string;
 }
 
 export function asBearer(shelf: Shelf, thing: Thing): Bearer {
   const where = thing.noun === 'place' ? pathText(shelf, thing.in) : pathText(shelf, thing.at);
-  const parts = [NOUN_WORD[thing.noun], where, thing.retired ? `out of use: ${thing.retired.reason}` : ''];
+  const parts = [
+    NOUN_WORD[thing.noun],
+    designBeside(shelf, thing) ?? '',
+    where,
+    thing.retired ? `out of use: ${thing.retired.reason}` : '',
+  ];
   return { thing, title: titleOf(shelf, thing), detail: parts.filter((part) => part !== '').join(' · ') };
 }
 

@@ -15,7 +15,7 @@ const MARK_WORD: Readonly<Record<FlagKind, string>> = {
   rejects: 'with many rejects',
   'look due': 'due a look',
   'wax low': 'wax low',
-  'wax wrong': 'wax wrong for the month',
+  'wax wrong': 'wax wrong this month or next',
   'over-full': 'over-full',
   stray: 'stray',
   'out late': 'out late',

@@ -2,7 +2,7 @@ import type { Code } from '../domain/brand.ts';
 import { fold } from '../domain/folding.ts';
 import { nounOfCode } from '../domain/label.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
-import { titleOf } from '../domain/title.ts';
+import { designBeside, titleOf } from '../domain/title.ts';
 import { compareTitles } from '../domain/title-order.ts';
 import { asBearer, type Bearer } from './find-code.ts';
 
@@ -22,7 +22,7 @@ export function labelCandidates(shelf: Shelf, code: Code, typed: string): LabelC
     .filter((thing) => !thing.retired)
     .map((thing) => ({ thing, title: titleOf(shelf, thing) }))
     .filter(({ thing, title }) => {
-      const text = fold(`${title} ${thing.code ?? ''}`);
+      const text = fold(`${title} ${designBeside(shelf, thing) ?? ''} ${thing.code ?? ''}`);
       return words.every((word) => text.includes(word));
     })
     .sort((a, b) => Number(a.thing.code !== undefined) - Number(b.thing.code !== undefined) || compareTitles(a.title, b.title));

@@ -6,7 +6,7 @@ import { NOUNS, type Noun } from '../domain/noun.ts';
 import { UNLABELLED } from '../domain/plans/label-things.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../domain/shelf.ts';
 import { isSpent } from '../domain/spent.ts';
-import { NOUN_WORD, titleOf } from '../domain/title.ts';
+import { designBeside, NOUN_WORD, titleOf } from '../domain/title.ts';
 import { spanInYears } from '../domain/year.ts';
 
 /** Kinds that are drawn with a shape of their own on labels. */
@@ -55,7 +55,7 @@ function thingWords(shelf: Shelf, thing: Thing): Words {
   const metal = thing.noun === 'casting' || thing.noun === 'flask' ? (thing.metal ?? '') : '';
   return {
     name: title === thing.code ? '' : title,
-    lines: [size, wax, metal].filter((line) => line !== ''),
+    lines: [designBeside(shelf, thing) ?? '', size, wax, metal].filter((line) => line !== ''),
     kind: thing.noun === 'mould' && thing.purpose === 'intermediate' ? 'intermediate' : NOUN_WORD[thing.noun],
     isFront: false,
   };

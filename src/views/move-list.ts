@@ -3,7 +3,7 @@ import { dayInWords } from '../domain/day-words.ts';
 import { pathText } from '../domain/nesting.ts';
 import { awayPlaces, homeOf } from '../domain/plans/lend.ts';
 import { type Shelf, thingOf } from '../domain/shelf.ts';
-import { NOUN_WORD, titleOf } from '../domain/title.ts';
+import { designBeside, NOUN_WORD, titleOf } from '../domain/title.ts';
 
 export interface Movable {
   readonly id: string;
@@ -28,7 +28,8 @@ export function moveListOf(shelf: Shelf, ids: readonly string[]): MoveList {
       const at = thing.noun === 'place' ? thing.in : thing.at;
       const where = pathText(shelf, at) || 'no place yet';
       const until = thing.until ? ` until ${dayInWords(thing.until as Day)}` : '';
-      return { id: thing.id, title: titleOf(shelf, thing), detail: `${NOUN_WORD[thing.noun]} · ${where}${until}` };
+      const detail = [NOUN_WORD[thing.noun], designBeside(shelf, thing), where + until].filter(Boolean).join(' · ');
+      return { id: thing.id, title: titleOf(shelf, thing), detail };
     }),
     ...(isAllAway ? { home: homes.size === 1 ? pathText(shelf, only) : 'their usual places' } : {}),
     holders: awayPlaces(shelf).map((place) => place.holder ?? titleOf(shelf, place)),

@@ -1,7 +1,7 @@
 import { pathText } from '../domain/nesting.ts';
 import type { Noun } from '../domain/noun.ts';
 import type { Shelf, Thing } from '../domain/shelf.ts';
-import { NOUN_WORD, titleOf } from '../domain/title.ts';
+import { designBeside, NOUN_WORD, titleOf } from '../domain/title.ts';
 import { compareTitles } from '../domain/title-order.ts';
 
 /** A thing that can be chosen in a form. */
@@ -17,7 +17,9 @@ export function choiceOf(shelf: Shelf, thing: Thing, isOfMany = false): Choice {
     const detail = [thing.name !== thing.label ? thing.name : undefined, thing.kind].filter(Boolean).join(' · ');
     return { id: thing.id, title: pathText(shelf, thing.id), ...(detail ? { detail } : {}) };
   }
-  const detail = [isOfMany ? NOUN_WORD[thing.noun] : undefined, thing.code, pathText(shelf, thing.at)].filter(Boolean).join(' · ');
+  const detail = [isOfMany ? NOUN_WORD[thing.noun] : undefined, designBeside(shelf, thing), thing.code, pathText(shelf, thing.at)]
+    .filter(Boolean)
+    .join(' · ');
   return { id: thing.id, title: titleOf(shelf, thing), ...(detail ? { detail } : {}) };
 }
 

@@ -29,7 +29,7 @@ export interface Row {
   readonly place: string;
   readonly states: readonly State[];
   /** What calls for attention about it, most pressing first. */
-  readonly flags: readonly { readonly kind: Flag['kind']; readonly level: Level; readonly says: string }[];
+  readonly flags: readonly { readonly kind: Flag['kind']; readonly level: Level; readonly word: string; readonly says: string }[];
   /** Out until then. */
   readonly until?: Day;
   readonly picture?: Sha256;
@@ -140,7 +140,7 @@ export function rowOf(shelf: Shelf, thing: Thing, flagsTo: FlagsTo, units?: Unit
     detail: thing.until === undefined ? detail : `${detail} · until ${dayInWords(thing.until)}`,
     place: thing.noun === 'place' ? '' : pathText(shelf, thing.at),
     states: statesOf(shelf, thing),
-    flags: flagsTo(thing.id).map(({ kind, level, says }) => ({ kind, level, says })),
+    flags: flagsTo(thing.id).map(({ kind, level, word = kind, says }) => ({ kind, level, word, says })),
     ...(thing.until === undefined ? {} : { until: thing.until }),
     ...(picture === undefined ? {} : { picture }),
     isSpent: isSpent(thing),

@@ -84,7 +84,7 @@ export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWE
   const others = documents.map(({ thing }) => thing);
   const things = coded ? [coded, ...others.filter((thing) => thing !== coded)].slice(0, most) : others;
   return {
-    ...(isProblem(years) ? {} : { years: yearsSay(years, dated.length) }),
+    ...(isProblem(years) ? {} : { years: yearsSay(years, dated.length, named.length > 0) }),
     periods: periods.map((period) => periodAnswer(shelf, period, periods.length === 1 && most >= ANSWERS_MAX ? PLACES_MAX : PLACES_EACH)),
     things: things.map((thing) => thingAnswer(shelf, thing, units)),
     more: Math.max(0, count - things.length),
@@ -92,12 +92,13 @@ export function whereIs(shelf: Shelf, query: string, units?: Units, most = ANSWE
   };
 }
 
-function yearsSay(years: Years, count: number): string {
+/** Where no years touch them, periods may still be found by their words, such as one that is called “c. 1800 BC” and has no years. */
+function yearsSay(years: Years, count: number, isNamed: boolean): string {
   const words = yearsInWords(years);
-  if (years.from === years.to) return count > 0 ? `In ${words}:` : `No period of yours holds ${words}.`;
-  return count > 0
-    ? `${sayCount(count, 'period')} ${count === 1 ? 'overlaps' : 'overlap'} ${words}:`
-    : `No period of yours overlaps ${words}.`;
+  const isOne = years.from === years.to;
+  if (count > 0) return isOne ? `In ${words}:` : `${sayCount(count, 'period')} ${count === 1 ? 'overlaps' : 'overlap'} ${words}:`;
+  if (isNamed) return `No period’s years ${isOne ? 'hold' : 'overlap'} ${words}; found by name or note:`;
+  return `No period of yours ${isOne ? 'holds' : 'overlaps'} ${words}.`;
 }
 
 /** All periods, for when nothing has been typed. */

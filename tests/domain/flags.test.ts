@@ -170,6 +170,7 @@ describe('wax', () => {
     const shelf = aShelf([wax, { ...pot, holds: wax.id }], { studio });
     expect(only(shelf, wax.id, 'wax wrong')).toMatchObject({
       level: 'soon',
+      word: 'wax wrong next month',
       says: 'July: the workshop is 29–33 °C. Too soft above 27 °C, and the room stays warmer. Big pot holds it.',
     });
   });
@@ -185,6 +186,7 @@ describe('wax', () => {
     const wax = aWax({ roomLowC: 26 as Celsius, roomHighC: 35 as Celsius });
     const shelf = aShelf([wax, { ...pot, holds: wax.id }], { studio });
     expect(only(shelf, wax.id, 'wax wrong')).toMatchObject({ level: 'act' });
+    expect(only(shelf, wax.id, 'wax wrong')).not.toHaveProperty('word');
     expect(only(shelf, wax.id, 'wax wrong')?.says).toContain('June');
   });
 });

@@ -76,7 +76,49 @@ describe('finding', () => {
   });
 });
 
+test.each([
+  ['M-014', 'M014'],
+  ['M-014', 'm 014'],
+  ['M-014', 'm01'],
+  ['M 014', 'M014'],
+  ['M014', 'M-014'],
+  ['KO/12b', 'ko12b'],
+  ['Heron (H-3)', 'h3'],
+])('what is called “%s” is found by “%s”', (name, typed) => {
+  const drawn = aDesign({ name: 'Omega brooch', also: name });
+  const some = aShelf([aMould({ name }), drawn, aMould({ name: 'Fibula', design: drawn.id }), aMould({ name: 'M-209' })]);
+  expect(titles(typed, some).sort()).toEqual(['Fibula', 'Omega brooch', name].sort());
+});
+
+test('a figure in running words is no code', () => {
+  expect(titles('at3', aShelf([aMould({ name: 'Heron', note: 'Shot at 3 bar.' })]))).toEqual([]);
+});
+
 describe('misspelt words', () => {
+  const rings = aShelf([
+    aMould({ name: 'Snake ring' }),
+    aMould({ name: 'Snake bangle' }),
+    aMould({ name: 'Rag doll' }),
+    aMould({ name: 'Rung of a ladder' }),
+  ]);
+
+  test.each(['snake rng', 'rng snake', 'snkae rng', 'snake rign'])(
+    'a slip in a word of three letters is forgiven beside others: %s',
+    (query) => {
+      expect(titles(query, rings)).toEqual(['Snake ring']);
+      expect(search(searchIndexOf(rings), wordsOf(query)).corrections).toContainEqual({
+        typed: wordsOf(query).find((word) => word.startsWith('r')),
+        instead: ['ring'],
+      });
+    },
+  );
+
+  test('a word of three letters by itself is not guessed at, nor one that nothing beside it goes with', () => {
+    expect(titles('rng', rings)).toEqual([]);
+    expect(search(searchIndexOf(rings), ['bangle', 'rng']).corrections).toEqual([{ typed: 'rng', instead: [] }]);
+    expect(search(searchIndexOf(rings), ['snake', 'rng'], false).corrections).toEqual([]);
+  });
+
   function corrected(query: string) {
     return search(searchIndexOf(shelf), wordsOf(query)).corrections;
   }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Celsius } from '../../src/domain/brand.ts';
+import { celsiusFrom, SI_UNITS } from '../../src/domain/units.ts';
 import { chooseWax } from '../../src/domain/wax-choice.ts';
 import { anInjector, aWax } from '../support/builders.ts';
 
@@ -73,6 +74,33 @@ describe('near the edges, and without figures', () => {
     [22.1, 'no'],
   ])('at %d °C a wax for 12 to 22 °C is judged %s', (degrees, verdict) => {
     expect(chooseWax(cold, at(degrees), [low]).verdict).toBe(verdict);
+  });
+
+  const inF = { ...SI_UNITS, temperature: '°F' } as const;
+  // 14–26.5 °C is shown as 57–80 °F, though it is 57.2 to 79.7.
+  it.each([
+    [56, 'no'],
+    [57, 'take care'],
+    [61, 'yes'],
+    [80, 'take care'],
+    [81, 'no'],
+  ])('at %d °F a wax shown as working at 57–80 °F is judged %s', (degrees, verdict) => {
+    const wax = aWax({ roomLowC: c(14), roomHighC: c(26.5) });
+    expect(chooseWax(wax, at(celsiusFrom(degrees, '°F')), [low], inF).verdict).toBe(verdict);
+  });
+
+  it('compares in °C too as it is shown, to a tenth', () => {
+    const wax = aWax({ roomLowC: celsiusFrom(71.5, '°F'), roomHighC: c(30) });
+    expect(chooseWax(wax, at(21.9), [low]).reasons[0]?.says).toBe('Close to its cold edge: brittle below 21.9 °C.');
+    expect(chooseWax(wax, at(21.8), [low]).verdict).toBe('no');
+  });
+
+  it('finds no day of a month outside that is shown at the very edge', () => {
+    const wax = aWax({ roomLowC: c(14), roomHighC: c(26.5) });
+    const month = { lowC: celsiusFrom(57, '°F'), highC: celsiusFrom(80, '°F') };
+    expect(chooseWax(wax, month, [low], inF).verdict).toBe('yes');
+    expect(chooseWax(wax, { lowC: celsiusFrom(80, '°F'), highC: c(30) }, [low], inF).verdict).toBe('take care');
+    expect(chooseWax(wax, { lowC: c(8), highC: celsiusFrom(57, '°F') }, [low], inF).verdict).toBe('take care');
   });
 
   it('takes care in a month of which only part lies outside, and says which days', () => {

@@ -3,7 +3,7 @@ import type { Code, Day, MouldId, PlaceId } from '../../src/domain/brand.ts';
 import type { Mould } from '../../src/domain/shelf.ts';
 import { findCode } from '../../src/views/find-code.ts';
 import { labelCandidates } from '../../src/views/label-candidates.ts';
-import { aMould, aPlace, aShelf } from '../support/builders.ts';
+import { aDesign, aMould, aPlace, aShelf } from '../support/builders.ts';
 import { chance } from '../support/chance.ts';
 import { drawCodes } from '../support/codes.ts';
 
@@ -28,6 +28,13 @@ describe('what carries a code', () => {
     const found = findCode(aShelf([drawer, gone, mould('m2', 'Owl seal', { code: first })]), first);
     expect(found.map(({ thing }) => thing.id)).toEqual(['m2', 'm1']);
     expect(found[1]?.detail).toContain('out of use: torn');
+  });
+
+  it('says the design of what has a number for a name', () => {
+    const omega = aDesign({ name: 'Omega brooch' });
+    const shelf = aShelf([drawer, omega, mould('m2', 'M-002', { code: second, design: omega.id })]);
+    expect(findCode(shelf, second)[0]?.detail).toBe('mould · Omega brooch · A3');
+    expect(labelCandidates(shelf, third, 'omega').shown).toHaveLength(1);
   });
 
   it('is nothing when the label is new', () => {

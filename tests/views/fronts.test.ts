@@ -64,6 +64,10 @@ test('a mark says one thing or several', () => {
   ]);
 });
 
+test('a mark about wax says that it may be about the month to come', () => {
+  expect(markInWords({ kind: 'wax wrong', level: 'soon', count: 2 })).toBe('2 wax wrong this month or next');
+});
+
 test('a front says itself in a sentence', () => {
   const front = frontsOf(shelf, marks).cabinets[0]?.fronts[0];
   expect(front && frontInWords(front)).toBe('Drawer A3, Minoan, 14 moulds, 1 master, 1 worn, 2 stray');

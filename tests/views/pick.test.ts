@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { moveListOf } from '../../src/views/move-list.ts';
 import { choicesFor } from '../../src/views/pick.ts';
-import { aMaster, aMould, aPlace, aShelf, codeOf, day } from '../support/builders.ts';
+import { aDesign, aMaster, aMould, aPlace, aShelf, codeOf, day } from '../support/builders.ts';
 
 const cabinet = aPlace({ name: 'Tall cabinet', kind: 'cabinet' });
 const c2 = aPlace({ name: 'Drawer two', label: 'C2', in: cabinet.id });
@@ -22,6 +22,16 @@ test('choices hold every word typed, whatever the case or accents, in the studio
   expect(choicesFor(shelf, ['place'], 'ten', 5).map(({ title }) => title)).toEqual(['Tall cabinet › C10']);
   expect(choicesFor(shelf, ['master'], 'OWL eperon', 5)).toMatchObject([{ id: owl.id, detail: `${owl.code} · Tall cabinet › C2` }]);
   expect(choicesFor(shelf, ['place'], 'c', 2)).toHaveLength(2);
+});
+
+test('moulds that are numbered are told apart by their designs, and found by them', () => {
+  const [omega, heron] = [aDesign({ name: 'Omega brooch' }), aDesign({ name: 'Heron brooch' })];
+  const [one, two] = [aMould({ name: 'M-001', design: heron.id, at: c2.id }), aMould({ name: 'M-002', design: omega.id, at: c2.id })];
+  const numbered = aShelf([cabinet, c2, omega, heron, one, two]);
+  expect(choicesFor(numbered, ['mould'], 'omega', 5)).toEqual([
+    { id: two.id, title: 'M-002', detail: expect.stringContaining('Omega brooch · ') },
+  ]);
+  expect(moveListOf(numbered, [one.id]).things[0]?.detail).toBe('mould · Heron brooch · Tall cabinet › C2');
 });
 
 test('what is out of use is no choice', () => {

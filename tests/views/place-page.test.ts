@@ -52,7 +52,7 @@ test('who has things away is told to the form that lends more, and a place out o
 
 test('a stray is marked with why', () => {
   const row = placePage(shelf, drawer.id, new Map(), flagsTo)?.rows.find(({ id }) => id === sound.id);
-  expect(row?.flags).toEqual([{ kind: 'stray', level: 'note', says: stray.says }]);
+  expect(row?.flags).toEqual([{ kind: 'stray', level: 'note', word: 'stray', says: stray.says }]);
 });
 
 test('who has what away, and until when', () => {

@@ -59,6 +59,16 @@ test.each([
   expect([periods.map(({ name }) => name), years]).toEqual([names, says]);
 });
 
+test('a period that is named as a year but has no years is not contradicted by what is said above it', () => {
+  const named = aShelf([aPeriod({ name: 'c. 1800 BC' }), aPeriod({ name: '8th century BC' }), minoan]);
+  expect(whereIs(aShelf([aPeriod({ name: 'c. 1800 BC' })]), '1800 BC')).toMatchObject({
+    periods: [{ name: 'c. 1800 BC' }],
+    years: 'No period’s years hold 1800 BC; found by name or note:',
+  });
+  expect(whereIs(named, '8th century BC').years).toBe('No period’s years overlap the 8th century BC; found by name or note:');
+  expect(whereIs(named, '1800 BC')).toMatchObject({ periods: [{ name: 'Minoan' }, { name: 'c. 1800 BC' }], years: 'In 1800 BC:' });
+});
+
 test('all periods of a long span are shown, not the first few', () => {
   const many = aShelf(
     Array.from({ length: 11 }, (_, at) => aPeriod({ name: `Period ${at}`, from: (at * 10) as Year, to: (at * 10 + 25) as Year })),

@@ -61,8 +61,8 @@ function Marks({ row, isSought }: { row: Row; isSought: boolean }) {
       <StateMarks states={row.states} of={row.id} />
       {row.flags
         .filter(({ kind }) => !SAID_BY_STATE.has(kind))
-        .map(({ kind, level }) => (
-          <Mark key={kind} shape={FLAG_SHAPE[kind]} word={kind} tone={LEVEL_TONE[level]} />
+        .map(({ kind, level, word }) => (
+          <Mark key={kind} shape={FLAG_SHAPE[kind]} word={word} tone={LEVEL_TONE[level]} />
         ))}
     </>
   );

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { planGiveCodes, planMarkLabelled } from '../../../src/domain/plans/label-things.ts';
 import { isProblem } from '../../../src/domain/problem.ts';
 import { labelledIn, labelsFor, neverLabelled } from '../../../src/views/label-sheet.ts';
-import { aDesk, aMould, aPeriod, aPlace, aShelf, aWax, codeOf, START_DAY } from '../../support/builders.ts';
+import { aDesign, aDesk, aMould, aPeriod, aPlace, aShelf, aWax, codeOf, START_DAY } from '../../support/builders.ts';
 
 const drawer = aPlace({ code: codeOf('place', 3) });
 const bare = aMould({ name: 'No code', at: drawer.id });
@@ -35,5 +35,18 @@ it('knows what never had a label, and what stands in a place', () => {
   expect(labels.map(({ words, payload }) => [words.name, payload])).toEqual([
     ['No code', ''],
     ['Coded', codeOf('mould', 5)],
+  ]);
+});
+
+it('prints the design below a name that does not say it', () => {
+  const omega = aDesign({ name: 'Omega brooch' });
+  const [numbered, named] = [
+    aMould({ name: 'M-002', design: omega.id, size: 'large' }),
+    aMould({ name: 'Omega brooch 3', design: omega.id, size: 'large' }),
+  ];
+  const labels = labelsFor(aShelf([omega, numbered, named]), [numbered.id, named.id]);
+  expect(labels.map(({ words }) => [words.name, words.lines])).toEqual([
+    ['M-002', ['Omega brooch', 'large']],
+    ['Omega brooch 3', ['large']],
   ]);
 });
