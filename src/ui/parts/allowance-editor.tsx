@@ -21,8 +21,8 @@ const FIGURES = ['percent', 'spread'] as const;
 export function AllowanceEditor() {
   const deps = useDeps();
   const shelf = useShelf();
-  const save = useSave();
   const { typed, type, kept, lost } = useTypedFigures('allowances');
+  const save = useSave(typed);
   const learned = learnedSteps(shelf);
 
   function submit(): void {

@@ -17,8 +17,8 @@ import { SaveProblem } from './save-problem.tsx';
 export function StudioCard() {
   const deps = useDeps();
   const { studio } = useShelf();
-  const save = useSave();
   const { typed, type, kept, lost } = useTypedFigures('studio-figures');
+  const save = useSave(typed);
   const says = (cell: string) => beside(save.problem, cell);
 
   function submit(): void {
