@@ -85,7 +85,6 @@ export function AllowanceEditor() {
                       <input
                         inputMode="decimal"
                         autoComplete="off"
-                        maxLength={9}
                         aria-label={`${key}, ${figure === 'percent' ? '%' : '± %'}`}
                         aria-invalid={beside(save.problem, cell) ? 'true' : undefined}
                         value={typed[cell] ?? String(now[figure])}

@@ -107,7 +107,6 @@ export function RoomMonths() {
                     <input
                       inputMode="decimal"
                       autoComplete="off"
-                      maxLength={6}
                       aria-label={`${name}, ${end}`}
                       aria-invalid={problem ? 'true' : undefined}
                       value={typed.get(`${room.month} ${end}`) ?? shown(end === 'low' ? room.lowC : room.highC)}

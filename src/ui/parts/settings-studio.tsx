@@ -61,7 +61,6 @@ export function StudioCard() {
                     <input
                       inputMode="decimal"
                       autoComplete="off"
-                      maxLength={9}
                       aria-label={`${rubber}, ${figure}`}
                       aria-invalid={says(cell) ? 'true' : undefined}
                       value={typed[cell] ?? lifeShown(studio, rubber, figure)}
