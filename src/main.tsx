@@ -97,7 +97,7 @@ async function start(): Promise<void> {
     }
   }
   if (settings.get('spelling') === 'mold') (await import('./ui/words.ts')).spell('mold', () => keeper.shelf());
-  const drafts = openDrafts(name, today);
+  const drafts = openDrafts(name, today, settings);
   const deps: Deps = {
     keeper,
     isDemo,

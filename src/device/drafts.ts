@@ -1,5 +1,6 @@
 import type { Day } from '../domain/brand.ts';
 import { type Problem, problem } from '../domain/problem.ts';
+import type { DeviceSettings } from './settings.ts';
 
 export interface KeptDraft {
   readonly values: object;
@@ -7,7 +8,7 @@ export interface KeptDraft {
   readonly on: Day;
 }
 
-/** What is being typed, kept until the form is done, across reloads and crashes. */
+/** What is being typed, kept until the form is done, across reloads, crashes and kills of the browser. */
 export interface Drafts {
   /** A Problem when what is kept cannot be read; it then lies there until the form is typed into or done. */
   read(form: string): KeptDraft | Problem | undefined;
@@ -23,9 +24,24 @@ export interface Drafts {
 /** Characters of one form, so that a long list does not take the room from all others: browsers give some five million. */
 const LONG = 500_000;
 
-/** localStorage, since a draft has to be safe before the key stroke is over; in memory where that is denied. */
-export function openDrafts(studio: string, today: () => Day): Drafts {
+/** ms after the last key in which all drafts are copied to where a kill of the browser finds them. */
+const COPY_AFTER = 300;
+
+/** All drafts of a studio as they stood after so many changes, by their keys in localStorage. */
+interface Copy {
+  readonly changes: number;
+  readonly drafts: readonly (readonly [key: string, text: string])[];
+}
+
+/**
+ * localStorage, since a draft has to be safe before the key stroke is over; in memory where that is denied. Browsers write localStorage to the
+ * disk when they please, up to a minute late: a copy lies among the device's settings, and takes its place when the browser ended before that.
+ */
+export function openDrafts(studio: string, today: () => Day, settings: DeviceSettings): Drafts {
   const prefix = `mouldkeep-draft:${studio}:`;
+  /** How often a draft was kept or cleared, by all tabs: whichever of localStorage and its copy has seen more is the newer. */
+  const counter = `mouldkeep-drafts:${studio}`;
+  const copyName = `drafts:${studio}`;
   const inMemory = new Map<string, string>();
   const storage = (() => {
     try {
@@ -37,19 +53,40 @@ export function openDrafts(studio: string, today: () => Day): Drafts {
     }
   })();
   const stored = () => Object.keys(storage ?? {}).filter((key) => key.startsWith(prefix));
-  const clear = (form: string) => {
-    storage?.removeItem(prefix + form);
-    inMemory.delete(form);
-  };
-  const isStored = (form: string, text: string) => {
+  const changes = () => Number(storage?.getItem(counter) ?? 0);
+  const isStored = (key: string, text: string) => {
     if (!storage || text.length > LONG) return false;
     try {
-      storage.setItem(prefix + form, text);
+      storage.setItem(key, text);
       return true;
     } catch {
       return false;
     }
   };
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const copy = () =>
+    settings.set(copyName, { changes: changes(), drafts: stored().map((key) => [key, storage?.getItem(key) ?? '']) } satisfies Copy);
+  const copySoon = (ms: number) => {
+    clearTimeout(waiting);
+    waiting = setTimeout(copy, ms);
+  };
+  const changed = (ms: number) => {
+    isStored(counter, String(changes() + 1));
+    copySoon(ms);
+  };
+  const clear = (form: string) => {
+    inMemory.delete(form);
+    if (!storage || storage.getItem(prefix + form) === null) return;
+    storage.removeItem(prefix + form);
+    // What is done must not come back as half done.
+    changed(0);
+  };
+  const copied = settings.get<Copy>(copyName);
+  if (storage && copied && copied.changes > changes()) {
+    for (const key of stored()) storage.removeItem(key);
+    for (const [key, text] of copied.drafts) if (!isStored(key, text)) inMemory.set(key.slice(prefix.length), text);
+    isStored(counter, String(copied.changes));
+  } else if (changes() > (copied?.changes ?? 0)) copySoon(COPY_AFTER);
   return {
     read(form) {
       const text = inMemory.get(form) ?? storage?.getItem(prefix + form);
@@ -57,9 +94,9 @@ export function openDrafts(studio: string, today: () => Day): Drafts {
     },
     keep(form, values) {
       const text = JSON.stringify({ values, on: today() } satisfies KeptDraft);
-      if (isStored(form, text)) {
+      if (isStored(prefix + form, text)) {
         inMemory.delete(form);
-        return;
+        return changed(COPY_AFTER);
       }
       // An older state of the form would come back as if it were the last.
       clear(form);

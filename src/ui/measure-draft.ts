@@ -60,3 +60,9 @@ export function measureCommand(of: ThingId, draft: MeasureDraft, units: Units, t
   const grams = weight === undefined ? undefined : (gramsFrom(weight, units.mass) as Grams);
   return { of, sizes, grams, note: draft.note, on, units };
 }
+
+/** What each field holds, by the name its problems have. */
+export function measured({ names, readings, weight, note, on }: MeasureDraft): object {
+  const lines = [...names.map((name, at) => [`name ${at}`, name]), ...readings.map((reading, at) => [`size ${at}`, reading])];
+  return { ...Object.fromEntries(lines), sizes: [...names, ...readings, weight].join('\n'), grams: weight, note, on };
+}

@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { axeWhole } from '../support/axe-whole.ts';
-import { type OpenApp, openApp } from '../support/browser.ts';
+import { kill, makeProfile, type OpenApp, openApp, removeProfile } from '../support/browser.ts';
 import { demoShelf, otherMould, workingMould } from '../support/demo-moulds.ts';
+import { keptSetting } from '../support/kept-setting.ts';
 
 let app: OpenApp | undefined;
 afterEach(() => app?.close());
@@ -71,4 +72,26 @@ test('a form left half filled on an earlier day says so, and can be started afre
   await page.reload();
   await page.getByLabel('Note').waitFor();
   await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('');
+});
+
+test('a run half typed is there after the browser was killed, and says nothing of an earlier day', async () => {
+  const profile = makeProfile();
+  try {
+    const path = `#/mould/${workingMould.id}/run`;
+    const first = await openApp({ demo: true, path, profile });
+    await first.page.getByLabel('Shots', { exact: true }).fill('7');
+    await first.page.getByLabel('Note').fill('pot low');
+    // The browser writes its storage when it pleases: what outlives the kill is the copy.
+    await expect.poll(async () => JSON.stringify(await keptSetting(first.page, 'drafts:mouldkeep-demo'))).toMatch(/pot low/);
+    await kill(first);
+    app = await openApp({ demo: true, path, profile, url: first.url });
+    const { page } = app;
+    await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('pot low');
+    await expect.poll(() => page.getByLabel('Shots', { exact: true }).inputValue()).toBe('7');
+    expect(await page.locator('.kept-draft').count()).toBe(0);
+    await app.close();
+    app = undefined;
+  } finally {
+    removeProfile(profile);
+  }
 });

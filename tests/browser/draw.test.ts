@@ -343,3 +343,49 @@ test('a drawing that was damaged where it is kept opens as it was a step before,
   await page.emulateMedia({ colorScheme: 'dark' });
   expect(await axeWhole(page)).toEqual([]);
 });
+
+test('what was typed about a front, or of its size, is taken however its sheet is left; what cannot be taken is said before it goes', async () => {
+  app = await openApp({ demo: true, path: `#/draw/${cabinet.id}`, viewport: DESK });
+  const { page } = app;
+  const fits = page.getByLabel('Pieces that fit');
+  const opened = async (sheet: string) => {
+    await front(page, full.label ?? '').click();
+    await tap(page, sheet);
+  };
+  await opened('About');
+  await fits.fill('36.5');
+  await tap(page, 'Close');
+  await page.getByRole('alert').getByText('Close once more to leave all of it as it was.').waitFor();
+  await fits.fill('37');
+  await expect.poll(() => page.getByRole('alert').count()).toBe(0);
+  await tap(page, 'Close');
+  await told(page, 'Written on the drawing.');
+
+  await tap(page, 'About');
+  await expect.poll(() => fits.inputValue()).toBe('37');
+  await fits.fill('38.5');
+  await tap(page, 'Close');
+  await tap(page, 'Close');
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+
+  await tap(page, 'About');
+  await expect.poll(() => fits.inputValue()).toBe('37');
+  await fits.fill('39');
+  await page.evaluate(() => Object.assign(window.location, { hash: '#/where' }));
+  await expect.poll(() => page.locator('.draw').count()).toBe(0);
+  await page.goBack();
+  await opened('About');
+  await expect.poll(() => fits.inputValue()).toBe('39');
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+
+  await opened('Size');
+  await tap(page, 'Exact');
+  await tap(page, 'Close');
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+  await tap(page, 'Undo');
+  await tap(page, 'Done');
+  await tap(page, 'About');
+  await expect.poll(() => fits.inputValue()).toBe('37');
+  app.assertQuiet();
+});

@@ -49,6 +49,18 @@ test('more rejects than waxes is refused beside the field, and what was typed is
   await expect.poll(() => page.getByLabel('Note').inputValue()).toBe('<b>pot</b> low');
 });
 
+test('what is wrong with a field is said until that field is changed, and no longer', async () => {
+  app = await openApp({ demo: true, path: runOf(workingMould.id) });
+  const { page } = app;
+  await page.getByRole('button', { name: 'Log the run' }).click();
+  const wrong = page.getByText('A run has at least one shot.');
+  await expect.poll(() => wrong.count()).toBe(2);
+  await page.getByLabel('Note').fill('pot low');
+  await page.getByLabel('Shots', { exact: true }).fill('5');
+  await page.getByRole('button', { name: 'Log 5 shots' }).waitFor();
+  await expect.poll(() => wrong.count()).toBe(0);
+});
+
 test('a failed mould cannot be picked for a run without a warning', async () => {
   app = await openApp({ demo: true, path: runOf(failedMould.id) });
   const { page } = app;

@@ -19,7 +19,14 @@ class SmallStorage {
 }
 
 let storage: SmallStorage;
-const open = (day = '2026-11-03') => openDrafts('studio', () => day as Day);
+let settings: Map<string, unknown>;
+const open = (day = '2026-11-03') => {
+  const kept = {
+    get: <T>(key: string) => settings.get(key) as T | undefined,
+    set: (key: string, value: unknown) => void settings.set(key, value),
+  };
+  return openDrafts('studio', () => day as Day, kept);
+};
 /** What the form finds again. */
 function found(drafts: Drafts, form: string): object | undefined {
   const kept = drafts.read(form);
@@ -27,11 +34,24 @@ function found(drafts: Drafts, form: string): object | undefined {
   return kept?.values;
 }
 
+/** As a browser does that is killed: what was written to its storage since is not on the disk. */
+function killedBack(toDisk: SmallStorage): void {
+  storage = toDisk;
+  vi.stubGlobal('window', { localStorage: storage });
+}
+
+const onDisk = () => Object.assign(new SmallStorage(), storage);
+
 beforeEach(() => {
+  vi.useFakeTimers();
+  settings = new Map();
   storage = new SmallStorage();
   vi.stubGlobal('window', { localStorage: storage });
 });
-afterEach(() => vi.unstubAllGlobals());
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
 
 describe('a draft', () => {
   it('is there after a new start, with the day it was typed, until it is cleared', () => {
@@ -95,5 +115,47 @@ describe('a draft', () => {
     const drafts = open();
     drafts.keep('run:1', { pictures: ['abc'] });
     expect([drafts.names('abc'), drafts.names('abd')]).toEqual([true, false]);
+  });
+
+  it('outlives a browser that is killed before its storage is on the disk, with the day it was typed', () => {
+    const disk = onDisk();
+    open().keep('run:1', { shots: 3 });
+    vi.advanceTimersByTime(1000);
+    killedBack(disk);
+    expect(open('2026-11-09').read('run:1')).toEqual({ values: { shots: 3 }, on: '2026-11-03' });
+    expect(Object.keys(storage).some((key) => key.endsWith(':run:1'))).toBe(true);
+  });
+
+  it('that was done does not come back after a kill', () => {
+    open().keep('run:1', { shots: 3 });
+    vi.advanceTimersByTime(1000);
+    const disk = onDisk();
+    open().clear('run:1');
+    vi.advanceTimersByTime(0);
+    killedBack(disk);
+    expect(open().read('run:1')).toBeUndefined();
+  });
+
+  it('of either of two tabs outlives a kill, and a tab opened later changes nothing of what another typed since', () => {
+    const disk = onDisk();
+    const [one, other] = [open(), open()];
+    one.keep('run:1', { shots: 3 });
+    other.keep('run:2', { shots: 4 });
+    vi.advanceTimersByTime(1000);
+    one.keep('run:1', { shots: 5 });
+    expect(found(open(), 'run:1')).toEqual({ shots: 5 });
+    vi.advanceTimersByTime(1000);
+    killedBack(disk);
+    expect([found(open(), 'run:1'), found(open(), 'run:2')]).toEqual([{ shots: 5 }, { shots: 4 }]);
+  });
+
+  it('typed just before the tab was loaded again is copied by the next one', () => {
+    const disk = onDisk();
+    open().keep('run:1', { shots: 3 });
+    vi.clearAllTimers();
+    open();
+    vi.advanceTimersByTime(1000);
+    killedBack(disk);
+    expect(found(open(), 'run:1')).toEqual({ shots: 3 });
   });
 });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { moveListOf } from '../../src/views/move-list.ts';
-import { choicesFor } from '../../src/views/pick.ts';
-import { aDesign, aMaster, aMould, aPlace, aShelf, codeOf, day } from '../support/builders.ts';
+import { choicesFor, nearChoices } from '../../src/views/pick.ts';
+import { aDesign, aMaster, aMould, aPlace, aShelf, aWax, codeOf, day } from '../support/builders.ts';
 
 const cabinet = aPlace({ name: 'Tall cabinet', kind: 'cabinet' });
 const c2 = aPlace({ name: 'Drawer two', label: 'C2', in: cabinet.id });
@@ -36,6 +36,21 @@ test('moulds that are numbered are told apart by their designs, and found by the
 
 test('what is out of use is no choice', () => {
   expect(choicesFor(shelf, ['place'], 'old', 5)).toEqual([]);
+});
+
+test('a slip is forgiven as the search forgives it, in each word by itself; codes and sizes are not guessed at', () => {
+  const waxes = aShelf([
+    aWax({ name: 'Green ruby', code: codeOf('wax', 2) }),
+    aWax({ name: 'Amber' }),
+    aWax({ name: 'Greet', retired: { on: day('2024-01-01'), reason: 'used up' } }),
+  ]);
+  const titles = (typed: string) => nearChoices(waxes, ['wax'], typed, 5).map(({ title }) => title);
+  expect(choicesFor(waxes, ['wax'], 'gren', 5)).toEqual([]);
+  expect(titles('gren')).toEqual(['Green ruby']);
+  expect(titles('gren rub')).toEqual(['Green ruby']);
+  expect(titles('gren amber')).toEqual([]);
+  expect(titles('zzzzz')).toEqual([]);
+  expect(titles(codeOf('wax', 3))).toEqual([]);
 });
 
 test('putting back is offered only when every thing has a usual place', () => {

@@ -1,6 +1,7 @@
 import type { Day, PlaceId, ThingId } from '../brand.ts';
 import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
+import { NAME_MAX, text } from '../field.ts';
 import { formProblem } from '../form-problem.ts';
 import { isProblem, type Problem, problem } from '../problem.ts';
 import { type Place, type Shelf, type Thing, thingOf } from '../shelf.ts';
@@ -24,6 +25,8 @@ export function awayPlaces(shelf: Shelf): readonly Place[] {
 export function planLend(shelf: Shelf, desk: Desk, command: Lend): readonly Entry[] | Problem {
   const holder = command.holder.trim();
   if (holder === '') return formProblem({ holder: 'Say who has it.' });
+  const named = text(NAME_MAX)(holder);
+  if (isProblem(named)) return formProblem({ holder: named.says });
   const late = notPast(command.until, desk.today, 'until');
   if (late) return late;
   const things = movable(shelf, command.things);

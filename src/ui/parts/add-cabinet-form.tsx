@@ -33,10 +33,10 @@ export function AddCabinetSheet({ onClose }: { onClose: () => void }) {
     widthMm: shown(WIDTH),
     heightMm: shown(HEIGHT),
   }));
-  const save = useSave();
+  const save = useSave(values);
   const likely = freeName(useShelf());
   const name = values.name.trim() || likely;
-  const isSizeWrong = beside(save.problem, 'widthMm') ?? beside(save.problem, 'heightMm');
+  const isSizeWrong = beside(save.refused, 'widthMm') ?? beside(save.refused, 'heightMm');
   function submit(): void {
     const [width, height] = [parseTypedNumber(values.widthMm), parseTypedNumber(values.heightMm)];
     if (isProblem(width) || width === undefined) return save.show(formProblem({ widthMm: width?.says ?? 'Say how wide it is.' }));

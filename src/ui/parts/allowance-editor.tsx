@@ -21,8 +21,8 @@ const FIGURES = ['percent', 'spread'] as const;
 export function AllowanceEditor() {
   const deps = useDeps();
   const shelf = useShelf();
-  const save = useSave();
   const { typed, type, kept, lost } = useTypedFigures('allowances');
+  const save = useSave(typed);
   const learned = learnedSteps(shelf);
 
   function submit(): void {
@@ -85,7 +85,6 @@ export function AllowanceEditor() {
                       <input
                         inputMode="decimal"
                         autoComplete="off"
-                        maxLength={9}
                         aria-label={`${key}, ${figure === 'percent' ? '%' : '± %'}`}
                         aria-invalid={beside(save.problem, cell) ? 'true' : undefined}
                         value={typed[cell] ?? String(now[figure])}

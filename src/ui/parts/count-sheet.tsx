@@ -14,9 +14,9 @@ import { Stepper } from './stepper.tsx';
 /** How many injected waxes or castings were counted, beside how many are recorded. */
 export function CountSheet({ thing, onClose }: { thing: InjectedWax | Casting; onClose: () => void }) {
   const deps = useDeps();
-  const save = useSave();
   const title = titleOf(useShelf(), thing);
   const [pieces, setPieces] = useState(Math.max(0, thing.pieces));
+  const save = useSave({ pieces });
   const since = thing.countedOn ? ` Last counted on ${dayInWords(thing.countedOn)}.` : '';
   return (
     <Sheet title={`Count: ${title}`} onClose={onClose}>

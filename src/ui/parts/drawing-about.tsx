@@ -9,8 +9,7 @@ import { changedFields, type Typed, typedFields } from '../form-values.ts';
 import { useUnits } from '../use-units.ts';
 import { Choices } from './field.tsx';
 import { FormField } from './form-field.tsx';
-import { Sheet } from './sheet.tsx';
-import { SheetForm } from './sheet-form.tsx';
+import { FormSheet } from './form-sheet.tsx';
 
 const LABEL = text('label', 24);
 const SHARED = [refs('periods', 'period'), one('for', PLACE_FOR), figure('capacity'), yes('open')];
@@ -23,42 +22,39 @@ export function AboutSheet({ easel, onClose }: { easel: Easel; onClose: () => vo
   const [begun] = useState<Typed>(() => typedFields(editors, shared(fronts), units));
   const [typed, setTyped] = useState(begun);
   const [kind, setKind] = useState(() => shared(fronts)['kind'] as FrontKind | undefined);
-  const [wrong, setWrong] = useState<string | undefined>();
   const title = fronts.length === 1 ? `About ${fronts[0]?.label ?? ''}` : `About ${fronts.length} fronts`;
 
-  function done(): void {
+  function take(): string | undefined {
     const fields = changedFields(editors, typed, begun, units);
-    if (isProblem(fields)) return setWrong(fields.says);
+    if (isProblem(fields)) return fields.says;
     const isKind = kind !== undefined && fronts.some((front) => front.kind !== kind);
-    if (Object.keys(fields).length === 0 && !isKind) return onClose();
+    if (Object.keys(fields).length === 0 && !isKind) return undefined;
     const changes = { ...fields, ...(isKind ? { kind } : {}), ...(fields['periods'] === null ? { periods: [] } : {}) } as DetailChanges;
     const next = describeFronts(easel.drawing, easel.picked, changes);
-    if (isProblem(next)) return setWrong(next.says);
+    if (isProblem(next)) return next.says;
     easel.take(() => next, 'Written on the drawing.');
-    onClose();
+    return undefined;
   }
 
   return (
-    <Sheet title={title} onClose={onClose}>
-      <SheetForm wrong={wrong} onDone={done}>
-        <Choices
-          legend="Kind"
-          options={FRONT_KINDS.map((each) => ({ value: each, word: each }))}
-          picked={kind ? [kind] : []}
-          onPick={([each]) => setKind(each)}
+    <FormSheet title={title} take={take} onClose={onClose}>
+      <Choices
+        legend="Kind"
+        options={FRONT_KINDS.map((each) => ({ value: each, word: each }))}
+        picked={kind ? [kind] : []}
+        onPick={([each]) => setKind(each)}
+      />
+      {editors.map((editor) => (
+        <FormField
+          key={editor.field}
+          noun="place"
+          editor={editor}
+          value={typed[editor.field] ?? ''}
+          onChange={(value) => setTyped({ ...typed, [editor.field]: value })}
         />
-        {editors.map((editor) => (
-          <FormField
-            key={editor.field}
-            noun="place"
-            editor={editor}
-            value={typed[editor.field] ?? ''}
-            onChange={(value) => setTyped({ ...typed, [editor.field]: value })}
-          />
-        ))}
-        {fronts.length > 1 && <p class="field-hint">What you leave as it is stays as each of them has it.</p>}
-      </SheetForm>
-    </Sheet>
+      ))}
+      {fronts.length > 1 && <p class="field-hint">What you leave as it is stays as each of them has it.</p>}
+    </FormSheet>
   );
 }
 

@@ -8,8 +8,7 @@ import { shownLength } from '../drawing/draft.ts';
 import type { Easel } from '../drawing/use-drawing.ts';
 import { useUnits } from '../use-units.ts';
 import { Field } from './field.tsx';
-import { Sheet } from './sheet.tsx';
-import { SheetForm } from './sheet-form.tsx';
+import { FormSheet } from './form-sheet.tsx';
 
 const SIDES = [
   ['x', 'From the left edge'],
@@ -24,39 +23,37 @@ export function SizeSheet({ easel, onClose }: { easel: Easel; onClose: () => voi
   const [front] = frontsOfKeys(easel.drawing, easel.picked);
   const [begun] = useState(() => Object.fromEntries(SIDES.map(([side]) => [side, front ? shownLength(front.box[side], units) : ''])));
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>(begun);
-  const [wrong, setWrong] = useState<string | undefined>();
   if (!front) return null;
 
-  function done(): void {
+  function take(): string | undefined {
+    if (SIDES.every(([side]) => typed[side] === begun[side])) return undefined;
     const box: Record<string, number> = {};
     for (const [side, word] of SIDES) {
       const read = parseTypedNumber(typed[side] ?? '');
-      if (isProblem(read) || read === undefined) return setWrong(`${word}: ${read?.says ?? 'say how much.'}`);
+      if (isProblem(read) || read === undefined) return `${word}: ${read?.says ?? 'say how much.'}`;
       // A figure left alone is not rounded to how it was shown.
       box[side] = typed[side] === begun[side] ? (front?.box[side] ?? 0) : mmFrom(read, units.length);
     }
     const next = placeFront(easel.drawing, front?.key ?? '', box as { x: number; y: number; w: number; h: number });
-    if (isProblem(next)) return setWrong(next.says);
+    if (isProblem(next)) return next.says;
     easel.take(() => next, 'Resized.');
-    onClose();
+    return undefined;
   }
 
   return (
-    <Sheet title={`Size of ${front.label}`} onClose={onClose}>
-      <SheetForm wrong={wrong} onDone={done}>
-        <div class="two">
-          {SIDES.map(([side, word]) => (
-            <Field
-              key={side}
-              label={word}
-              keys="decimal"
-              unit={units.length}
-              value={typed[side] ?? ''}
-              onInput={(value) => setTyped({ ...typed, [side]: value })}
-            />
-          ))}
-        </div>
-      </SheetForm>
-    </Sheet>
+    <FormSheet title={`Size of ${front.label}`} take={take} onClose={onClose}>
+      <div class="two">
+        {SIDES.map(([side, word]) => (
+          <Field
+            key={side}
+            label={word}
+            keys="decimal"
+            unit={units.length}
+            value={typed[side] ?? ''}
+            onInput={(value) => setTyped({ ...typed, [side]: value })}
+          />
+        ))}
+      </div>
+    </FormSheet>
   );
 }

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import type { Problem } from '../../domain/problem.ts';
+import { text } from '../../domain/field.ts';
+import { isProblem, type Problem } from '../../domain/problem.ts';
 
 interface FieldProps {
   label: string;
@@ -15,6 +16,7 @@ interface FieldProps {
   type?: 'text' | 'date' | 'search';
   lines?: number;
   unit?: string;
+  /** Characters that fit. What is longer is not cut but said: no one sees what a browser leaves away of a pasted text. */
   max?: number;
   list?: readonly string[];
   autoFocus?: boolean;
@@ -41,12 +43,13 @@ export function Field({
   useEffect(() => {
     if (autoFocus) input.current?.focus();
   }, [autoFocus]);
-  const says = typeof problem === 'string' ? problem : problem?.says;
+  const read = max === undefined || value.trim() === '' ? undefined : text(max)(value);
+  const wrong = isProblem(read) ? read : problem;
+  const says = typeof wrong === 'string' ? wrong : wrong?.says;
   const common = {
     id,
     name,
     value,
-    maxLength: max,
     'aria-invalid': says ? ('true' as const) : undefined,
     'aria-describedby': says || hint ? `${id}-note` : undefined,
     onInput: (event: Event) => onInput((event.currentTarget as HTMLInputElement).value),

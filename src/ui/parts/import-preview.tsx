@@ -85,7 +85,7 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
         </>
       }
     >
-      <SaveProblem save={{ problem, confirm: keep }} />
+      <SaveProblem save={{ problem, refused: problem, confirm: keep }} />
       {isBusy && <progress class="import-busy" aria-label="Bringing it in" />}
       <p>
         {counts.things.length > 0 ? `It brings ${counts.things.map(thingWords).join(', ')}. ` : 'Nothing in it is new. '}
@@ -127,7 +127,7 @@ export function ImportPreview({ plan, problem, choices, onChoices, onColumns, on
         </Button>
       )}
       {/* Beside the button: the top of a long list is out of sight. */}
-      <SaveProblem save={{ problem: failed, confirm: keep }} />
+      <SaveProblem save={{ problem: failed, refused: failed, confirm: keep }} />
     </Screen>
   );
 }

@@ -19,10 +19,10 @@ import { ThingPicker } from './thing-picker.tsx';
 /** Takes a thing out of use: one tap on the reason. */
 export function RetireSheet({ thing, onClose }: { thing: Thing; onClose: () => void }) {
   const deps = useDeps();
-  const save = useSave();
   const shelf = useShelf();
   const title = titleOf(shelf, thing);
   const [goes, setGoes] = useState('');
+  const save = useSave({ to: goes });
   const left = thing.noun === 'place' ? leftIn(shelf, thing) : undefined;
   const isFull = left !== undefined && left.things.length + left.places.length > 0;
   const means =

@@ -20,7 +20,6 @@ export function RoomMonths() {
   const deps = useDeps();
   const { studio } = useShelf();
   const units = useUnits();
-  const save = useSave();
   const table = roomTable(studio);
   const hemisphere = hemisphereOf(studio);
   // Only what was typed is kept in the draft: the other months follow the studio’s own table.
@@ -31,6 +30,7 @@ export function RoomMonths() {
     problem: lost,
   } = useDraft<{ typed: readonly string[] }>(`room-months:${units.temperature}`, () => ({ typed: [] }));
   const typed = new Map(values.typed.map((line) => line.split('|', 2) as [string, string]));
+  const save = useSave(Object.fromEntries(table.map(({ month }) => [month, `${typed.get(`${month} low`)} ${typed.get(`${month} high`)}`])));
   const keep = (cell: string, text: string) =>
     set({ typed: [...new Map(typed).set(cell, text.replaceAll('|', ''))].map(([key, value]) => `${key}|${value}`) });
   const shown = (celsius: number) => String(Math.round(temperatureIn(celsius, units.temperature) * 10) / 10);
@@ -107,7 +107,6 @@ export function RoomMonths() {
                     <input
                       inputMode="decimal"
                       autoComplete="off"
-                      maxLength={6}
                       aria-label={`${name}, ${end}`}
                       aria-invalid={problem ? 'true' : undefined}
                       value={typed.get(`${room.month} ${end}`) ?? shown(end === 'low' ? room.lowC : room.highC)}

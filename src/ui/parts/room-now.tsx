@@ -35,7 +35,6 @@ export function RoomNow({ typed, onType, today, units, problem }: RoomNowProps) 
           class="room-input"
           inputMode="decimal"
           autoComplete="off"
-          maxLength={6}
           placeholder={sayTemperature(today.assumedC, units).replace(/\s.*/, '')}
           value={typed}
           aria-invalid={problem ? 'true' : undefined}

@@ -6,12 +6,18 @@ import { ProblemNote } from './note.tsx';
 import { Shape } from './shape.tsx';
 
 /** What stands in the way of saving: a refusal, or warnings with a button to go on all the same. It comes into view by itself. */
-export function SaveProblem({ save, anyway = 'Write it down all the same' }: { save: Pick<Save, 'problem' | 'confirm'>; anyway?: string }) {
-  const { problem } = save;
+export function SaveProblem({
+  save,
+  anyway = 'Write it down all the same',
+}: {
+  save: Pick<Save, 'problem' | 'refused' | 'confirm'>;
+  anyway?: string;
+}) {
+  const { problem, refused } = save;
   const here = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (problem) here.current?.scrollIntoView({ block: 'center' });
-  }, [problem]);
+    if (refused) here.current?.scrollIntoView({ block: 'center' });
+  }, [refused]);
   if (!problem) return null;
   return (
     <div ref={here} class="save-problem">

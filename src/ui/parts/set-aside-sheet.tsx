@@ -23,9 +23,9 @@ const SPANS = [
 /** Puts one flag off until a day: one tap for the usual spans, or a day of one’s own. */
 export function SetAsideSheet({ item, onClose }: { item: AttentionItem; onClose: () => void }) {
   const deps = useDeps();
-  const save = useSave();
   const { flag, title } = item;
   const { values, set, clear, problem } = useDraft(`aside:${flag.of}:${flag.kind}`, () => ({ until: '' }));
+  const save = useSave(values);
   const put = (typed: string) => {
     const until = parseDay(typed);
     if (isProblem(until)) return save.show(formProblem({ until: 'Choose a day.' }));

@@ -22,7 +22,6 @@ const SAMPLE = 'M0000079' as Code;
 export function LabelsCard() {
   const deps = useDeps();
   const { studio, things } = useShelf();
-  const save = useSave();
   const {
     values,
     set,
@@ -32,6 +31,7 @@ export function LabelsCard() {
     address: studio.labelAddress ?? '',
     form: '',
   }));
+  const save = useSave({ ...values, labelAddress: values.address });
   const form = values.form || (studio.usesLinks ? 'link' : 'code');
   const [first] = things.mould.values();
   const says = payloadOf(first?.code ?? SAMPLE, { labelAddress: values.address, usesLinks: form === 'link' });

@@ -56,7 +56,7 @@ function StartAgainSheet({ onClose }: { onClose: () => void }) {
         <>
           <p>No backup was made today. Make one first, or type the words below.</p>
           <LinkButton href="#/backup">Make a backup</LinkButton>
-          <Field label={`Type “${WORDS}”`} value={typed} max={40} onInput={setTyped} />
+          <Field label={`Type “${WORDS}”`} value={typed} onInput={setTyped} />
         </>
       )}
       {problem && <ProblemNote problem={problem} />}

@@ -17,8 +17,8 @@ import { SaveProblem } from './save-problem.tsx';
 export function StudioCard() {
   const deps = useDeps();
   const { studio } = useShelf();
-  const save = useSave();
   const { typed, type, kept, lost } = useTypedFigures('studio-figures');
+  const save = useSave(typed);
   const says = (cell: string) => beside(save.problem, cell);
 
   function submit(): void {
@@ -61,7 +61,6 @@ export function StudioCard() {
                     <input
                       inputMode="decimal"
                       autoComplete="off"
-                      maxLength={9}
                       aria-label={`${rubber}, ${figure}`}
                       aria-invalid={says(cell) ? 'true' : undefined}
                       value={typed[cell] ?? lifeShown(studio, rubber, figure)}

@@ -3,7 +3,7 @@ import type { Noun } from '../../domain/noun.ts';
 import { thingOf } from '../../domain/shelf.ts';
 import { NOUN_WORD, titleOf } from '../../domain/title.ts';
 import { findCode } from '../../views/find-code.ts';
-import { type Choice, choiceOf, choicesFor } from '../../views/pick.ts';
+import { type Choice, choiceOf, choicesFor, nearChoices } from '../../views/pick.ts';
 import { lastState } from '../../views/state.ts';
 import { useLabelTaker } from '../label-taker.ts';
 import { recentPlaces } from '../recent-places.ts';
@@ -42,7 +42,10 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
         .flatMap((each) => thingOf(shelf, each) ?? [])
         .filter(({ retired }) => !retired)
     : [];
-  const shown = typed.trim() === '' ? recent.map((thing) => choiceOf(shelf, thing)) : choicesFor(shelf, nouns, typed, SHOWN);
+  const isTyped = typed.trim() !== '';
+  const found = isTyped ? choicesFor(shelf, nouns, typed, SHOWN) : recent.map((thing) => choiceOf(shelf, thing));
+  const near = isTyped && found.length === 0 ? nearChoices(shelf, nouns, typed, SHOWN) : [];
+  const shown = found.length > 0 ? found : near;
   // Periods are in the studio's head and on its lists; nothing that carries a label is one.
   const hasLabels = hasScan && nouns.some((noun) => noun !== 'period');
   const pick = (picked: string) => {
@@ -95,8 +98,11 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
               </Button>
             )}
           </div>
+          {isTyped && found.length === 0 && (
+            <p class="field-hint">Nothing is called that{near.length > 0 ? '; this is spelt nearly so' : ''}.</p>
+          )}
           {shown.length > 0 && (
-            <ul class="picker-list" aria-label={typed.trim() === '' ? 'Used lately' : 'Found'}>
+            <ul class="picker-list" aria-label={isTyped ? 'Found' : 'Used lately'}>
               {shown.map((choice) => (
                 <li key={choice.id}>
                   <button type="button" class="picker-choice" onClick={() => pick(choice.id)}>
@@ -108,7 +114,6 @@ export function ThingPicker({ label, nouns, value, onPick, problem, hint, hasSca
               ))}
             </ul>
           )}
-          {typed.trim() !== '' && shown.length === 0 && <p class="field-hint">Nothing is called that.</p>}
         </>
       )}
       {(problem ?? hint) && <p class={problem ? 'field-problem' : 'field-hint'}>{problem ?? hint}</p>}

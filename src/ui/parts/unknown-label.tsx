@@ -49,7 +49,7 @@ function ChooseBearer({ code, onClose }: { code: Code; onClose: () => void }) {
 
   return (
     <Sheet title={`Which ${word} gets ${code}?`} onClose={onClose}>
-      <Field label="Its name, or a part of it" value={typed} onInput={setTyped} keys="search" max={60} />
+      <Field label="Its name, or a part of it" value={typed} onInput={setTyped} keys="search" />
       <ul class="bearers">
         {shown.map((bearer) => (
           <li key={bearer.thing.id}>

@@ -40,8 +40,8 @@ export function WaxSheet({
 }) {
   const deps = useDeps();
   const units = useUnits();
-  const save = useSave();
   const { values, set, clear, problem } = useDraft(inUnits(`wax-${task}:${wax}`, units), () => ({ mass: '', lot: '', note: '', on: '' }));
+  const save = useSave({ ...values, grams: values.mass });
 
   function submit(): void {
     const typed = parseTypedNumber(values.mass);

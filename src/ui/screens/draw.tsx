@@ -62,9 +62,9 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
   const deps = useDeps();
   const shelf = useShelf();
   const units = useUnits();
-  const save = useSave();
   const draft = useDraft<DrawDraft>(inUnits(`draw:${cabinet?.id ?? 'new'}`, units), () => startDraw(shelf, cabinet), soundDraw(cabinet));
   const { values, set, clear } = draft;
+  const save = useSave({ ...values, in: values.room, drawing: values.steps });
   const easel = useDrawing(values.steps, (steps) => set({ steps }));
   const [sheet, setSheet] = useState<SheetName | 'leave' | undefined>();
   const [isSizing, setSizing] = useState(false);
@@ -133,7 +133,7 @@ function DrawForm({ cabinet }: { cabinet: Place | undefined }) {
           <KeptDraft draft={draft} pictures={values.taken} />
           <SaveProblem save={save} anyway="Save it all the same" />
           {cabinet ? (
-            <details class="more" open={save.problem !== undefined}>
+            <details class="more" open={save.refused !== undefined}>
               <summary>
                 {values.name}, {sizeInWords(drawing.widthMm, drawing.heightMm, units)}
               </summary>

@@ -50,7 +50,6 @@ function EditForm({ thing }: { thing: Thing }) {
   const deps = useDeps();
   const units = useUnits();
   const shelf = useShelf();
-  const save = useSave();
   const { noun } = thing;
   const editors = [...FORMS[noun].main, ...FORMS[noun].more];
   const draft = useDraft<EditDraft>(inUnits(`edit:${thing.id}`, units), () => {
@@ -58,6 +57,7 @@ function EditForm({ thing }: { thing: Thing }) {
     return { typed, begun: typed, pictures: [] };
   });
   const { values, set, clear } = draft;
+  const save = useSave(values.typed);
 
   function submit(): void {
     const fields = changedFields(editors, values.typed, values.begun, units);

@@ -37,9 +37,9 @@ export function FailedScreen({ id }: { id: string }) {
 
 function FailedForm({ id, page }: { id: MouldId; page: InsteadPage }) {
   const deps = useDeps();
-  const save = useSave();
   const draft = useDraft<FailedDraft>(`failed:${id}`, () => ({ faults: [], note: '', on: '', pictures: [] }));
   const { values, set, clear } = draft;
+  const save = useSave(values);
   const { faults, note, pictures } = values;
   const wrong = beside(save.problem, 'faults');
 

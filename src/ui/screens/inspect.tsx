@@ -58,7 +58,6 @@ export function InspectScreen({ id }: { id: string }) {
 function InspectForm({ id }: { id: MouldId | MasterId }) {
   const deps = useDeps();
   const shelf = useShelf();
-  const save = useSave();
   const thing = thingOf(shelf, id);
   const today = deps.today();
   const draft = useDraft<InspectDraft>(`inspect:${id}`, () => ({
@@ -70,6 +69,7 @@ function InspectForm({ id }: { id: MouldId | MasterId }) {
     pictures: [],
   }));
   const { values, set, clear } = draft;
+  const save = useSave(values);
   const says = (field: string) => beside(save.problem, field);
   if (!thing) return null;
   const title = titleOf(shelf, thing);

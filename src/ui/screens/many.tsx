@@ -36,10 +36,10 @@ function LikeWhich() {
 function ManyForm({ thing }: { thing: Thing }) {
   const deps = useDeps();
   const shelf = useShelf();
-  const save = useSave();
   const ways = waysOf(thing);
   const [count, setCount] = useState(12);
   const [by, setBy] = useState<CountedOn>(ways[0]?.value ?? 'nothing');
+  const save = useSave({ count, by });
   const next = nextOf(shelf, thing, count, by);
   const place = pathText(shelf, thing.noun === 'place' ? thing.in : thing.at);
   const word = count === 1 ? 'one' : String(count);

@@ -39,10 +39,10 @@ export function MoveScreen(_: object) {
 function MoveForm({ asked }: { asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
-  const save = useSave();
   // Opened for other things it is another list; what was typed for these stays with them.
   const draft = useDraft<MoveDraft>(`move${asked && `?${asked}`}`, startMove);
   const { values, set, clear } = draft;
+  const save = useSave(values);
   const list = moveListOf(shelf, values.things);
   const things = values.things as readonly ThingId[];
   const isLending = values.how === 'lend';

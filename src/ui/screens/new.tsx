@@ -80,16 +80,16 @@ function NewForm({ noun, asked }: { noun: Noun; asked: string }) {
   const deps = useDeps();
   const shelf = useShelf();
   const units = useUnits();
-  const save = useSave();
   // A form opened for another label or place is another form; what was typed into this one stays with it.
   const draft = useDraft<NewDraft>(inUnits(`new:${noun}${asked && `?${asked}`}`, units), () => startNew(shelf, noun, units));
   const { values, set, clear } = draft;
+  const save = useSave({ ...values.typed, ...values, pieces: values.amount, grams: values.amount });
   const { main, more } = FORMS[noun];
   const says = (field: string) => beside(save.problem, field);
   const word = NOUN_WORD[noun];
   const offPile = thingOf(shelf, route.value.query.get('off') ?? undefined);
   const pile = offPile?.noun === 'injectedWax' || offPile?.noun === 'casting' ? offPile : undefined;
-  const isMoreOpen = more.some(({ field }) => (values.typed[field] ?? '') !== '' || says(field));
+  const isMoreOpen = more.some(({ field }) => (values.typed[field] ?? '') !== '' || beside(save.refused, field));
 
   const names = namesFor(shelf, noun, values.typed['name']?.trim() || undefined, values.count);
 

@@ -90,8 +90,8 @@ function RoomPart({ room: { id, name, cabinets }, save }: { room: RoomCard; save
 
 function NewRoom() {
   const deps = useDeps();
-  const save = useSave();
   const { values, set, clear, problem } = useDraft('new-room', () => ({ name: '' }));
+  const save = useSave(values);
   return (
     <form
       class="card"

@@ -49,7 +49,7 @@ function RunForm({ id, form }: { id: MouldId; form: RunFormView }) {
   const units = useUnits();
   const draft = useDraft(inUnits(`run:${id}`, units), () => startRun(form.offered, units));
   const { values, set, clear } = draft;
-  const save = useSave();
+  const save = useSave(values);
   const isLogged = useRef(false);
   const holdShelf = useHoldShelf();
   const made = values.shots * form.cavities;

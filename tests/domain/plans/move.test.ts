@@ -107,6 +107,9 @@ describe('lending', () => {
 
   it('is refused without a holder, back before today, or for a place', () => {
     expect(beside(planLend(shelf, aDesk(), { things: [one.id], holder: '  ' }) as Problem, 'holder')).toBe('Say who has it.');
+    expect(beside(planLend(shelf, aDesk(), { things: [one.id], holder: 'x'.repeat(121) }) as Problem, 'holder')).toBe(
+      'That is 121 characters; 120 fit here.',
+    );
     expect(beside(planLend(shelf, aDesk(), { things: [one.id], holder: 'Ann', until: day('2024-03-04') }) as Problem, 'until')).toMatch(
       /gone by/,
     );
