@@ -59,16 +59,20 @@ export function planPlace(planning: Planning, row: Row, cells: RowCells, name: s
       drafts: [own, ...(retired ? [register.add(retired)] : [])],
     };
   }
+  // One of that name on the shelf may be the very place: which of those called so it stands in is what cannot be told.
+  const namesake = isUnclear ? places.all(name).find((node) => byId.has(node.ref)) : undefined;
+  if (namesake) doubts.push(`There is a “${name}” on the shelf already. Choose it to bring in another.`);
   const twin = there[0];
   if (twin) doubts.push('A row before it has the same name. Choose it to bring in another.');
+  const isSpare = (twin ?? namesake) !== undefined;
   const kind = kindInName(name) ?? (parent?.ref === undefined ? 'cabinet' : 'drawer');
-  const ref = places.add(name, parent?.ref, { ...(fields['kind'] === undefined ? { kind } : {}), ...fields }, twin !== undefined);
+  const ref = places.add(name, parent?.ref, { ...(fields['kind'] === undefined ? { kind } : {}), ...fields }, isSpare);
   const retired = retiredDraft(ref, cells);
   for (const draft of register.drafts.slice(before)) if (draft.noun === 'period') says.push(`New period: ${draft.fields['name']}.`);
   return {
     line: row.line,
     state: doubts.length > 0 ? 'doubtful' : 'new',
-    take: !twin,
+    take: !isSpare,
     title: name,
     says: [...doubts, ...says],
     drafts: [draftIndex(ref) as number, ...(retired ? [register.add(retired)] : [])],

@@ -254,6 +254,15 @@ test('a place that a row only named is found by the label that a later row gives
   expect(entriesOfPlan(planOf(text, 'place', shelfOf(entries)), shelfOf(entries))).toEqual([]);
 });
 
+test('a place that stands in one of several of a name is not brought in again as another', () => {
+  const text = 'Name,Stands in\nA1,Tray\nTray,A1\nA1,Left\nTray,Back room';
+  const shelf = shelfOf(entriesOfPlan(planOf(text, 'place')));
+  const again = planOf(text, 'place', shelf);
+  expect(again.rows[1]).toMatchObject({ state: 'doubtful', take: false });
+  expect(again.rows[1]?.says.join(' ')).toContain('There is a “Tray” on the shelf already. Choose it to bring in another.');
+  expect(entriesOfPlan(again, shelf)).toEqual([]);
+});
+
 describe('laws', () => {
   const word = fc.constantFrom(
     'Hare',
