@@ -33,6 +33,13 @@ interface Copy {
   readonly drafts: readonly (readonly [key: string, text: string])[];
 }
 
+/** What was kept may be anything: a copy that is none must not stand in the way of opening. */
+function copyIn(raw: unknown): Copy | undefined {
+  const { changes, drafts } = (raw ?? {}) as Partial<Copy>;
+  const isCopy = typeof changes === 'number' && Array.isArray(drafts) && drafts.every((each) => Array.isArray(each) && each.length === 2);
+  return isCopy ? { changes, drafts: drafts.map(([key, text]) => [String(key), String(text)]) } : undefined;
+}
+
 /**
  * localStorage, since a draft has to be safe before the key stroke is over; in memory where that is denied. Browsers write localStorage to the
  * disk when they please, up to a minute late: a copy lies among the device's settings, and takes its place when the browser ended before that.
@@ -81,7 +88,7 @@ export function openDrafts(studio: string, today: () => Day, settings: DeviceSet
     // What is done must not come back as half done.
     changed(0);
   };
-  const copied = settings.get<Copy>(copyName);
+  const copied = copyIn(settings.get(copyName));
   if (storage && copied && copied.changes > changes()) {
     for (const key of stored()) storage.removeItem(key);
     for (const [key, text] of copied.drafts) if (!isStored(key, text)) inMemory.set(key.slice(prefix.length), text);

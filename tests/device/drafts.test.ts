@@ -126,6 +126,15 @@ describe('a draft', () => {
     expect(Object.keys(storage).some((key) => key.endsWith(':run:1'))).toBe(true);
   });
 
+  it.each([7, 'torn', { changes: 9 }, { changes: 9, drafts: 'torn' }, { changes: '9', drafts: [] }, { changes: 9, drafts: [null, ['a']] }])(
+    'stays where its copy is none: %j',
+    (copy) => {
+      open().keep('run:1', { shots: 3 });
+      settings.set('drafts:studio', copy);
+      expect(found(open(), 'run:1')).toEqual({ shots: 3 });
+    },
+  );
+
   it('that was done does not come back after a kill', () => {
     open().keep('run:1', { shots: 3 });
     vi.advanceTimersByTime(1000);
