@@ -9,9 +9,12 @@ export function NoThing({ word }: { word: 'mould' | 'thing' }) {
       <Empty
         title={`This ${word} is not recorded here`}
         actions={
-          <LinkButton look="main" href="#/where">
-            Look for it
-          </LinkButton>
+          <>
+            <LinkButton look="main" href="#/where">
+              Look for it
+            </LinkButton>
+            <LinkButton href="#/settings">What was taken back, in Settings</LinkButton>
+          </>
         }
       >
         <p>Its recording may have been taken back, or it was recorded on another device and has not come over yet.</p>

@@ -9,7 +9,7 @@ import { Facts } from '../parts/facts.tsx';
 import { FlagList } from '../parts/flag-list.tsx';
 import { History } from '../parts/history.tsx';
 import { Kin } from '../parts/kin.tsx';
-import { Empty } from '../parts/note.tsx';
+import { NoThing } from '../parts/no-thing.tsx';
 import { Thumbs } from '../parts/photos.tsx';
 import { Screen } from '../parts/screen.tsx';
 import { StandsPart } from '../parts/stands.tsx';
@@ -29,15 +29,7 @@ export function ThingScreen({ id }: { id: string }) {
   const [isCounting, setCounting] = useState(false);
   const attention = attentionOf(shelf, useDeps().today(), units);
   const page = thingPage(shelf, id, units, (thing) => attentionTo(attention, thing));
-  if (!page) {
-    return (
-      <Screen title="Not recorded">
-        <Empty title="This is no longer recorded" actions={<LinkButton href="#/where">Look for something else</LinkButton>}>
-          <p>Its recording may have been taken back, or it has not come over from the other phone yet.</p>
-        </Empty>
-      </Screen>
-    );
-  }
+  if (!page) return <NoThing word="thing" />;
   const thing = thingOf(shelf, id);
   const counted = thing?.noun === 'injectedWax' || thing?.noun === 'casting' ? thing : undefined;
   return (
