@@ -26,6 +26,8 @@ const LONG = 500_000;
 
 /** ms after the last key in which all drafts are copied to where a kill of the browser finds them. */
 const COPY_AFTER = 300;
+/** ms after a form is done. */
+const COPY_DONE_AFTER = 120;
 
 /** All drafts of a studio as they stood after so many changes, by their keys in localStorage. */
 interface Copy {
@@ -85,8 +87,8 @@ export function openDrafts(studio: string, today: () => Day, settings: DeviceSet
     inMemory.delete(form);
     if (!storage || storage.getItem(prefix + form) === null) return;
     storage.removeItem(prefix + form);
-    // What is done must not come back as half done.
-    changed(0);
+    // What is done must not come back as half done; but its outcome is to be on the glass first.
+    changed(COPY_DONE_AFTER);
   };
   const copied = copyIn(settings.get(copyName));
   if (storage && copied && copied.changes > changes()) {

@@ -140,7 +140,7 @@ describe('a draft', () => {
     vi.advanceTimersByTime(1000);
     const disk = onDisk();
     open().clear('run:1');
-    vi.advanceTimersByTime(0);
+    vi.advanceTimersByTime(120);
     killedBack(disk);
     expect(open().read('run:1')).toBeUndefined();
   });
