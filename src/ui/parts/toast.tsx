@@ -50,7 +50,8 @@ function classOf(shown: Toast | null): string {
 
 // Each bound to its own part of what is drawn: an outcome changes words where they stand, and no component is drawn again for it.
 const look = computed(() => classOf(toast.value));
-const says = computed(() => toast.value?.says ?? '');
+/** Never empty: a text that changes is sooner on the glass than one that comes. */
+const says = computed(() => toast.value?.says ?? '\u00a0');
 const undoSays = computed(() => (toast.value?.undo?.kind === 'withdrawn' ? 'Do it again' : 'Undo'));
 /** Without a message its place is kept as for one with Undo, as most are. */
 const hasNoUndo = computed(() => toast.value !== null && !toast.value.undo);
