@@ -86,7 +86,7 @@ function studio(bench: Bench, size: StudioSize, figures: Figure[] = []): Promise
     const restored = await page.evaluate(([name, s]) => window.bench.restore(name, s), [STUDIO, size] as const);
     if (size === BIG) await storeFigures(context, page, size, restored, figures);
     // Asked for before the service worker is there: it would answer this address with the app.
-    const moulds = await page.evaluate((name) => window.bench.soundMoulds(name, 15), STUDIO);
+    const moulds = await page.evaluate((name) => window.bench.soundMoulds(name, 30), STUDIO);
     const bare = await slowed(context, page, () => page.evaluate(() => window.bench.bareRow(40)));
     await page.goto(url);
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

@@ -14,8 +14,6 @@ import { takePhotos } from './photos.ts';
 import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
 import { bigStudio, type StudioSize } from './studio.ts';
 
-let bareTap = (): Promise<number> => Promise.reject(new Error('the bare screen is not laid out'));
-
 /** Opened beside the app, on its origin: does with the app's own store, and with plain IndexedDB, the same work, and times both. */
 const bench = {
   async keeper(name: string): Promise<Keeper> {
@@ -158,21 +156,12 @@ const bench = {
     const button = document.body.appendChild(document.createElement('button'));
     const line = document.body.appendChild(document.createElement('p'));
     let taps = 0;
-    bareTap = () =>
-      new Promise((done, failed) => {
-        const began = performance.now();
-        button.onclick = () =>
-          void oneStrictRow(db, 'rows', taps).then(() => {
-            taps += 1;
-            line.textContent = `${taps} logged`;
-            requestAnimationFrame(() => setTimeout(() => done(performance.now() - began)));
-          }, failed);
-        button.click();
-      });
+    button.onclick = async () => {
+      await oneStrictRow(db, 'rows', taps);
+      taps += 1;
+      line.textContent = `${taps} logged`;
+    };
   },
-
-  /** From a tap on the barest screen to its strict row being told on the glass. Gives ms. */
-  bareTap: (): Promise<number> => bareTap(),
 };
 
 function median(values: readonly number[]): number {

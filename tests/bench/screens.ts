@@ -103,7 +103,8 @@ export async function typeLetters(
 
 /**
  * Logs runs through the app's own form: from the tap on the button to its outcome on the glass, and to the mould's page with the new count.
- * In turns with the barest page that stores and tells as much, both after the same rest: how fast a disk answers changes by the minute.
+ * In turns with the barest page that stores and tells as much, both after the same rest and watched by the same code: how fast a disk answers
+ * changes by the minute.
  */
 export async function logRuns(
   context: BrowserContext,
@@ -115,7 +116,7 @@ export async function logRuns(
   const page = await launchedPage(context, slowdown);
   await page.goto(`${url}#/`);
   await page.waitForSelector('.bar');
-  const [times, bares]: [Shown[], number[]] = [[], []];
+  const [times, bares]: [Shown[], Shown[]] = [[], []];
   for (const mould of moulds) {
     await page.bringToFront();
     await page.evaluate((id) => {
@@ -124,19 +125,19 @@ export async function logRuns(
     // By touch: a mouse would still lie over the form, and be looked for in every frame.
     await page.getByRole('button', { name: 'Shots: one more' }).tap();
     await page.waitForTimeout(REST_MS);
-    times.push(await page.evaluate(tapToShown));
+    times.push(await page.evaluate(tapToShown, RUN));
     await page.waitForTimeout(500);
     await page.getByRole('button', { name: 'Close' }).click();
     await bare.bringToFront();
     await bare.waitForTimeout(REST_MS);
-    bares.push(await bare.evaluate(() => window.bench.bareTap()));
+    bares.push(await bare.evaluate(tapToShown, { button: 'button', told: 'p', says: `${bares.length + 1} logged`, leaves: '' }));
   }
   await page.close();
   await bare.close();
   return {
     median: median(times.map(({ told }) => told)),
     page: median(times.map(({ drawn }) => drawn)),
-    bare: median(bares),
+    bare: median(bares.map(({ told }) => told)),
     count: times.length,
   };
 }
@@ -153,28 +154,44 @@ async function barePage(context: BrowserContext, url: string, slowdown: number):
   return page;
 }
 
+/** Where a run is logged, and where that is told. */
+interface Logging {
+  readonly button: string;
+  readonly told: string;
+  readonly says: string;
+  /** How the address ends of the screen that is left for the mould's page; empty where none is left. */
+  readonly leaves: string;
+}
+
+const RUN: Logging = { button: '.screen-actions .button-main', told: '.toast', says: 'logged', leaves: '/run' };
+
 interface Shown {
   readonly told: number;
+  /** The page that follows; the same where none does. */
   readonly drawn: number;
 }
 
-async function tapToShown(): Promise<Shown> {
-  const button = document.querySelector<HTMLButtonElement>('.screen-actions .button-main');
+/** Runs in the page, from a tap on. */
+async function tapToShown({ button: selector, told: place, says, leaves }: Logging): Promise<Shown> {
+  const button = document.querySelector<HTMLButtonElement>(selector);
   if (!button) throw new Error('there is no button to log with');
-  if (document.querySelector('.toast')) throw new Error('a message is in the way');
-  const began = performance.now();
+  const isTold = () => document.querySelector(place)?.textContent?.includes(says) === true;
+  if (isTold()) throw new Error('a message is in the way');
+  let began = 0;
   const painted = (done: (at: number) => void) => requestAnimationFrame(() => setTimeout(() => done(performance.now() - began)));
   const shown = new Promise<Shown>((done, failed) => {
     let told: number | undefined;
-    let isTold = false;
+    let isSeen = false;
     const watch = new MutationObserver(() => {
-      if (!isTold && document.querySelector('.toast')?.textContent?.includes('logged')) {
-        isTold = true;
+      if (!isSeen && isTold()) {
+        isSeen = true;
+        if (!leaves) watch.disconnect();
         painted((at) => {
           told = at;
+          if (!leaves) done({ told: at, drawn: at });
         });
       }
-      if (isTold && !window.location.hash.endsWith('/run')) {
+      if (isSeen && leaves && !window.location.hash.endsWith(leaves)) {
         watch.disconnect();
         painted((drawn) => done({ told: told ?? drawn, drawn }));
       }
@@ -182,6 +199,7 @@ async function tapToShown(): Promise<Shown> {
     watch.observe(document.body, { childList: true, subtree: true, characterData: true });
     setTimeout(() => failed(new Error(`nothing was logged: ${document.body.textContent.slice(0, 300)}`)), 15_000);
   });
+  began = performance.now();
   button.click();
   return await shown;
 }
