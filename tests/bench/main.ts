@@ -153,7 +153,7 @@ async function storeFigures(
   figures: Figure[],
 ): Promise<void> {
   await page.evaluate((name) => window.bench.layOutThings(name), STUDIO);
-  const read = () => page.evaluate((name) => window.bench.readThings(name, 7), STUDIO);
+  const read = () => page.evaluate((name) => window.bench.readThings(name, 5), STUDIO);
   const fast = await read();
   const slow = await slowed(context, page, read);
   const plain = await page.evaluate((s) => window.bench.plainRestore(s), size);

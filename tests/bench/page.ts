@@ -14,6 +14,9 @@ import { takePhotos } from './photos.ts';
 import { addRows, oneStrictRow, openPlain, readRows } from './plain.ts';
 import { bigStudio, type StudioSize } from './studio.ts';
 
+/** Readings in one series. */
+const IN_SERIES = 5;
+
 /** Opened beside the app, on its origin: does with the app's own store, and with plain IndexedDB, the same work, and times both. */
 const bench = {
   async keeper(name: string): Promise<Keeper> {
@@ -69,25 +72,26 @@ const bench = {
   },
 
   /** Medians of reading all things: our packed rows, read and made into the shelf, against plain `getAll` of one row each. Gives ms. */
-  async readThings(name: string, times: number): Promise<{ ours: number; plain: number }> {
+  async readThings(name: string, series: number): Promise<{ ours: number; plain: number }> {
     const mine = new MouldkeepDb(name);
     await mine.open();
     const db = await openPlain('bench-plain-things', 'rows', []);
-    const timed = async (job: () => Promise<unknown>) => {
-      const each: number[] = [];
-      for (let i = 0; i < times; i++) {
+    const timed = async (each: number[], job: () => Promise<unknown>) => {
+      for (let i = 0; i < IN_SERIES; i++) {
         const began = performance.now();
         await job();
         each.push(performance.now() - began);
       }
-      return median(each);
     };
-    // One after the other, not in turns: each clears away what it left behind itself, and not what the other did.
-    const ours = await timed(async () => thingsOf(await mine.shelf.toArray()));
-    const plain = await timed(() => readRows(db, 'rows'));
+    const [ours, plain]: [number[], number[]] = [[], []];
+    // Series in turns, since a machine's speed drifts; not one by one, since each is to clear away what it left behind itself, and not what the other did.
+    for (let i = 0; i < series; i++) {
+      await timed(ours, async () => thingsOf(await mine.shelf.toArray()));
+      await timed(plain, () => readRows(db, 'rows'));
+    }
     mine.close();
     db.close();
-    return { ours, plain };
+    return { ours: median(ours), plain: median(plain) };
   },
 
   /** Restores a lineage of so many things into the app's own database. Gives the original's id. */
