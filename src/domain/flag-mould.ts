@@ -108,5 +108,12 @@ function lookFlag(mould: Mould, rules: Rules): Flag | undefined {
   if (lastRun === undefined || lastRun <= lastLook || lastLook > rules.lookBefore) return undefined;
   const ago = spanInWords(daysBetween(lastLook, rules.today));
   const seen = gradeOn ? `Last looked at on ${dayInWords(gradeOn)}, ${ago} ago` : `Never looked at since it was recorded ${ago} ago`;
-  return flagOn(mould, rules, 'look due', 'note', `${seen}, and shot since; a look is due every ${days} days.`, 'Inspect it.');
+  return flagOn(
+    mould,
+    rules,
+    'look due',
+    'note',
+    `${seen}, and shot since; a look is due every ${days === 1 ? 'day' : `${days} days`}.`,
+    'Inspect it.',
+  );
 }

@@ -1,5 +1,5 @@
 import { type Flag, flagOn, type Level, type Rules } from './flag.ts';
-import { sayMass, sayTemperatures } from './measure-words.ts';
+import { sayCount, sayMass, sayTemperatures } from './measure-words.ts';
 import { roomNextMonth, roomToday } from './room.ts';
 import { monthName } from './season.ts';
 import type { Injector, Wax } from './shelf.ts';
@@ -20,11 +20,12 @@ function lowFlag(wax: Wax, rules: Rules, units: Units): Flag | undefined {
     return flagOn(wax, rules, 'wax low', 'act', `The reckoning says ${mass(wax.grams)}, which cannot be.`, 'Weigh the tub.');
   }
   if (!use.isLow) return undefined;
-  const pace = use.gramsADay > 0 ? `; ${mass(use.gramsADay)} a day used, so ${use.daysLeft} days’ worth` : '';
+  const pace =
+    use.gramsADay > 0 ? `; ${mass(use.gramsADay)} a day used, so ${use.daysLeft === 1 ? 'one day’s' : `${use.daysLeft} days’`} worth` : '';
   const isAtKeep = wax.keepGrams !== undefined && use.needed === wax.keepGrams;
   const against = isAtKeep
     ? `at least ${mass(wax.keepGrams ?? 0)} is to be kept`
-    : `${use.deliveryDays} days to get more${use.isDeliveryAssumed ? ' (assumed)' : ''} ask for ${mass(use.needed)}`;
+    : `${sayCount(use.deliveryDays, 'day')} to get more${use.isDeliveryAssumed ? ' (assumed)' : ''} ${use.deliveryDays === 1 ? 'asks' : 'ask'} for ${mass(use.needed)}`;
   const isTooLate = wax.grams <= 0 || (use.daysLeft !== undefined && use.daysLeft < use.deliveryDays);
   return flagOn(
     wax,

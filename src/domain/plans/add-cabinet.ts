@@ -74,6 +74,8 @@ export function planAddCabinet(shelf: Shelf, desk: Desk, command: AddCabinet): r
   return allWritten(raws);
 }
 
+const NO_ROOM = 'Not even one drawer fits in that.';
+
 function gridProblem({ rows, columns, widthMm, heightMm }: AddCabinet): Problem | undefined {
   const wrong: Record<string, string> = {};
   if (!Number.isInteger(rows) || rows < 1 || rows > 100) wrong['rows'] = 'Rows go from 1 to 100.';
@@ -81,9 +83,9 @@ function gridProblem({ rows, columns, widthMm, heightMm }: AddCabinet): Problem 
   if (Object.keys(wrong).length === 0) {
     if (rows * columns > FRONTS_MAX) wrong['rows'] = `That is ${rows * columns} drawers; ${FRONTS_MAX} fit in one cabinet here.`;
     if ((widthMm - 2 * FRAME_MM) / columns - RAIL_MM < DRAWER_LEAST_MM)
-      wrong['widthMm'] = `${columns} drawers side by side do not fit in that width.`;
+      wrong['widthMm'] = columns === 1 ? NO_ROOM : `${columns} drawers side by side do not fit in that width.`;
     if ((heightMm - 2 * FRAME_MM) / rows - RAIL_MM < DRAWER_LEAST_MM)
-      wrong['heightMm'] = `${rows} drawers one above the other do not fit in that height.`;
+      wrong['heightMm'] = rows === 1 ? NO_ROOM : `${rows} drawers one above the other do not fit in that height.`;
   }
   return Object.keys(wrong).length > 0 ? formProblem(wrong) : undefined;
 }

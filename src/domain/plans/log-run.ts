@@ -4,6 +4,7 @@ import type { Desk } from '../desk.ts';
 import type { Entry } from '../entry.ts';
 import type { WaxFault } from '../fault.ts';
 import { formProblem } from '../form-problem.ts';
+import { sayCount } from '../measure-words.ts';
 import { type Problem, problem } from '../problem.ts';
 import type { InjectedWax, Mould, Shelf } from '../shelf.ts';
 import type { Units } from '../units.ts';
@@ -61,7 +62,8 @@ export function planLogRun(shelf: Shelf, desk: Desk, command: LogRun): readonly 
   const bad = total(rejects as { [key: string]: number });
   if (bad > made) {
     const each = (mould.cavities ?? 1) > 1 ? ` of ${mould.cavities} waxes each` : '';
-    return formProblem({ rejects: `${bad} rejects are more than the ${made} waxes that ${command.shots} shots${each} give.` });
+    const shots = `${sayCount(command.shots, 'shot')}${each} ${command.shots === 1 ? 'gives' : 'give'}`;
+    return formProblem({ rejects: `${bad} rejects are more than the ${sayCount(made, 'wax', 'waxes')} that ${shots}.` });
   }
   const missing = missingOf(shelf, command);
   if (missing) return missing;

@@ -34,7 +34,9 @@ function withdrawWarnings(shelf: Shelf, entry: Entry, whole: readonly Entry[]): 
   if (entry.kind === 'injected' && entry.good > 0) {
     const pile = thingOf(shelf, entry.onto ?? entry.id);
     if (pile?.noun === 'injectedWax' && pile.pieces < entry.good) {
-      return [`Of the ${entry.good} waxes this run made, ${pile.pieces} are still on hand; the others have been used.`];
+      if (entry.good === 1) return ['The one wax this run made is no longer on hand: it has been used.'];
+      const left = `${pile.pieces} ${pile.pieces === 1 ? 'is' : 'are'} still on hand`;
+      return [`Of the ${entry.good} waxes this run made, ${left}; the others have been used.`];
     }
   }
   return [];

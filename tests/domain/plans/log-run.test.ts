@@ -73,6 +73,9 @@ describe('a run', () => {
     expect(plan({ shots: 2, rejects: { flash: 9 } })).toMatchObject({
       says: '9 rejects are more than the 8 waxes that 2 shots of 4 waxes each give.',
     });
+    expect(plan({ shots: 1, rejects: { flash: 9 } })).toMatchObject({
+      says: '9 rejects are more than the 4 waxes that 1 shot of 4 waxes each gives.',
+    });
   });
 
   it('of a failed or retired mould goes through only when confirmed', () => {
